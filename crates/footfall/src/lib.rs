@@ -1,0 +1,1 @@
+//! What a child's feet do on a figure

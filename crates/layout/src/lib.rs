@@ -1,0 +1,1 @@
+//! Which markings, where: the choice, its bound, its audit

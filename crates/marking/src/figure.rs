@@ -1,0 +1,127 @@
+//! A painted figure: what is seen, where feet land, and the ground that it needs.
+
+use geo::{Coord, LineString, Polygon};
+
+/// One figure in metres, in its own frame or in the yard's ([`Figure::placed`]).
+#[derive(Clone, Debug, PartialEq)]
+pub struct Figure {
+    /// The family that made it, or `drawn`.
+    pub family: String,
+    /// Its lengths by name, metres, in the family's order.
+    pub lengths: Vec<(String, f64)>,
+    /// Painted shapes; no two of them overlap.
+    pub paint: Vec<Paint>,
+    /// Where feet land.
+    pub cells: Vec<Cell>,
+    /// The facing that the figure fixes, radians from +x anticlockwise.
+    pub facing: Option<f64>,
+    /// Lines and corridors that are travelled.
+    pub lanes: Vec<Lane>,
+    /// Children that can use it side by side.
+    pub tracks: u32,
+    /// Middles of the waiting spots.
+    pub wait: Vec<Coord<f64>>,
+    /// The ground it needs in use: approach, cells or lane, sway, run-out, waiting.
+    pub envelope: Polygon<f64>,
+}
+
+/// One painted shape.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Paint {
+    /// Its colour.
+    pub colour: Colour,
+    /// Its outline.
+    pub polygon: Polygon<f64>,
+}
+
+/// The paints (look: section 2).
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+#[allow(missing_docs)]
+pub enum Colour {
+    Chalk,
+    Straw,
+    Harebell,
+    Sedge,
+    Hip,
+    Madder,
+    Sloe,
+}
+
+/// A place where a foot, or both feet, land.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Cell {
+    /// Its name within the figure.
+    pub id: String,
+    /// Its outline.
+    pub outline: Outline,
+    /// The aim point.
+    pub centre: Coord<f64>,
+    /// What it takes.
+    pub takes: Takes,
+    /// Whether a route may start here.
+    pub start: bool,
+    /// Whether a route may end here.
+    pub end: bool,
+    /// Numbers of the cells that may follow; `None`: any other.
+    pub next: Option<Vec<usize>>,
+    /// On a start cell: whether the envelope holds two running strides of free ground
+    /// before it.
+    pub run_up: bool,
+}
+
+/// A cell's outline.
+#[derive(Clone, Debug, PartialEq)]
+pub enum Outline {
+    /// A disc round the cell's centre.
+    Disc {
+        /// Metres.
+        radius: f64,
+    },
+    /// A simple polygon, anticlockwise.
+    Polygon(Polygon<f64>),
+}
+
+/// What a cell takes.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+#[allow(missing_docs)]
+pub enum Takes {
+    /// One foot, right or left.
+    One,
+    /// Both feet.
+    Both,
+    /// Any.
+    Either,
+    Left,
+    Right,
+}
+
+/// A painted line or corridor that is travelled along.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Lane {
+    /// What is asked of the child.
+    pub kind: LaneKind,
+    /// The middle, in the way of travel.
+    pub line: LineString<f64>,
+    /// Clear width of a corridor, painted width of a line; metres.
+    pub width: f64,
+    /// Pieces in the way of travel; their lengths add up to the lane's.
+    pub pieces: Vec<Piece>,
+}
+
+/// A straight or a bend of one radius.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Piece {
+    /// Metres along the middle.
+    pub length: f64,
+    /// Metres; `None` for a straight.
+    pub radius: Option<f64>,
+}
+
+/// What a lane asks.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum LaneKind {
+    /// Stay inside.
+    Corridor,
+    /// Tread on it.
+    Line,
+}

@@ -1,0 +1,1 @@
+//! plan.json: the open record of a whole plan

@@ -1,0 +1,1 @@
+//! The project folder: reading, checking and writing what people write

@@ -1,0 +1,4 @@
+//! Tape readings become coordinates with their uncertainty.
+
+pub mod network;
+pub mod result;

@@ -1,0 +1,1 @@
+//! The message catalogue: every sentence in English and Spanish
