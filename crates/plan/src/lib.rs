@@ -1,1 +1,103 @@
-//! plan.json: the open record of a whole plan
+//! plan.json: the open record of a whole plan.
+//!
+//! The types here are the wire: plain, documented, versioned, in metres, seconds and
+//! degrees. Stages know nothing of them; the `of` functions copy a stage's answer over
+//! and round it. The JSON Schema in `schema/plan.schema.json` is made from these types.
+//!
+//! Invariants: no clock time, no absolute path, no name of a child; the same plan gives
+//! the same text on every machine, whatever the number of threads.
+
+mod ground;
+mod round;
+mod sources;
+mod survey;
+
+use std::fmt;
+
+use schemars::JsonSchema;
+use serde::{Deserialize, Serialize};
+
+pub use ground::{Blocked, Ground, Position, Ring, Route};
+pub use round::{millionth, round_to, tenth_of_a_micron};
+pub use sources::Source;
+pub use survey::{Ellipse, Point, Reading, Survey, Suspect};
+
+/// The format's name and version.
+pub const FORMAT: &str = "chalkyard-plan/1";
+
+/// A whole plan. Every stage adds its own key.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+pub struct Plan {
+    /// `chalkyard-plan/1`.
+    pub format: String,
+    /// The program's version.
+    pub program: String,
+    /// The project's name.
+    pub project: String,
+    /// The seed of every random choice.
+    pub seed: u64,
+    /// The taped yard.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub survey: Option<Survey>,
+    /// What may be painted, and why the rest may not.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub ground: Option<Ground>,
+    /// The ledger figures that were used.
+    pub sources: Vec<Source>,
+}
+
+impl Plan {
+    /// An empty plan of a project.
+    pub fn new(project: &str, seed: u64) -> Plan {
+        Plan {
+            format: FORMAT.to_owned(),
+            program: env!("CARGO_PKG_VERSION").to_owned(),
+            project: project.to_owned(),
+            seed,
+            survey: None,
+            ground: None,
+            sources: Vec::new(),
+        }
+    }
+
+    /// The text of plan.json, with a line feed at its end.
+    ///
+    /// # Errors
+    /// [`Unwritable`] where a number is not finite: a stage's fault, never the user's.
+    pub fn to_json(&self) -> Result<String, Unwritable> {
+        let value = serde_json::to_value(self).map_err(|fault| Unwritable(fault.to_string()))?;
+        let mut text = lines::pretty(&value);
+        text.push('\n');
+        Ok(text)
+    }
+
+    /// A plan from its text.
+    ///
+    /// # Errors
+    /// [`Unwritable`] with the place and what was expected.
+    pub fn from_json(text: &str) -> Result<Plan, Unwritable> {
+        serde_json::from_str(text).map_err(|fault| Unwritable(fault.to_string()))
+    }
+}
+
+/// Why a plan could not be written or read.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Unwritable(pub String);
+
+impl fmt::Display for Unwritable {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.write_str(&self.0)
+    }
+}
+
+impl std::error::Error for Unwritable {}
+
+/// The JSON Schema of [`Plan`], as kept in `schema/plan.schema.json`.
+pub fn schema() -> String {
+    let value = schemars::schema_for!(Plan).to_value();
+    let mut text = serde_json::to_string_pretty(&value).unwrap_or_default();
+    text.push('\n');
+    text
+}
+
+mod lines;

@@ -1,0 +1,5 @@
+//! Prints the JSON Schema of plan.json: `cargo run -p plan --example schema`.
+
+fn main() {
+    print!("{}", plan::schema());
+}
