@@ -1,0 +1,47 @@
+"""What other programs say of ours: they read only what Chalkyard wrote, above all plan.json."""
+
+import json
+import os
+import pathlib
+import shutil
+import subprocess
+
+import pytest
+
+ROOT = pathlib.Path(__file__).resolve().parent.parent
+PROGRAM = ROOT / "target" / "release" / "chalkyard"
+
+
+def run(*words, cwd=None, check=True):
+    """Runs the program; the caller reads its status and words."""
+    done = subprocess.run(
+        [PROGRAM, *map(str, words)], cwd=cwd, capture_output=True, text=True, timeout=300
+    )
+    if check:
+        assert done.returncode == 0, done.stderr
+    return done
+
+
+@pytest.fixture(scope="session")
+def demo(tmp_path_factory):
+    """The demo project, taken through the whole job in a folder of its own."""
+    folder = tmp_path_factory.mktemp("demo") / "demo"
+    shutil.copytree(ROOT / "demo", folder, ignore=shutil.ignore_patterns("out"))
+    run("survey", folder)
+    return folder
+
+
+@pytest.fixture(scope="session")
+def plan(demo):
+    return json.loads((demo / "out" / "plan.json").read_text())
+
+
+@pytest.fixture(scope="session")
+def browser():
+    """Headless Chromium, where there is one."""
+    for name in ("chromium", "chromium-browser", "google-chrome"):
+        if path := shutil.which(name):
+            return path
+    if os.environ.get("CI"):
+        pytest.fail("no Chromium: the test command installs one")
+    pytest.skip("no Chromium on this machine")
