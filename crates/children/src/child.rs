@@ -30,8 +30,14 @@ impl Skill {
     ];
 
     /// The six that are taught.
-    pub const TAUGHT: [Skill; 6] =
-        [Skill::Jump, Skill::Hop, Skill::Leap, Skill::Gallop, Skill::Slide, Skill::Skip];
+    pub const TAUGHT: [Skill; 6] = [
+        Skill::Jump,
+        Skill::Hop,
+        Skill::Leap,
+        Skill::Gallop,
+        Skill::Slide,
+        Skill::Skip,
+    ];
 
     /// The word of files and ledger keys.
     pub fn word(self) -> &'static str {

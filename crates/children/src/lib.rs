@@ -1,5 +1,23 @@
 //! Who will play: sizes, reach, and how sure we are.
+//!
+//! [`roster`] makes a [`Child`] of every row that a centre wrote, [`counts`] of bare
+//! numbers by age. What was measured updates the child and, shrunk toward the age's
+//! figures, its whole class (children.md 2.7).
+//!
+//! Invariants: no name, no day of birth; every default carries the ledger keys it rests
+//! on; all that is handed on is rounded to 1e-6.
 
 mod child;
+mod entry;
+mod figures;
+mod growth;
+mod means;
+mod roster;
+mod site;
 
 pub use child::{Ability, Child, Means, Side, Skill, Speeds};
+pub use entry::{Date, Entry, Override, Trait};
+pub use figures::FIGURES;
+pub use growth::{Lms, Sex, stature, z_of};
+pub use means::turning_radius;
+pub use roster::{counts, overridden, roster};
