@@ -73,3 +73,21 @@ pub struct Route {
     /// Metres along it.
     pub length: f64,
 }
+
+impl Why {
+    /// The word of plan.json.
+    pub fn word(self) -> &'static str {
+        match self {
+            Why::Footprint => "footprint",
+            Why::ClearZone => "clear-zone",
+            Why::Surface => "surface",
+            Why::EdgeMargin => "edge-margin",
+            Why::FixtureMargin => "fixture-margin",
+            Why::Drain => "drain",
+            Why::Swing => "swing",
+            Why::DoorFloor => "door-floor",
+            Why::Route => "route",
+            Why::Remark => "remark",
+        }
+    }
+}
