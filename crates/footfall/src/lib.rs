@@ -1,1 +1,35 @@
-//! What a child's feet do on a figure
+//! What a child's feet do on a figure: routes, their chances, and whom a figure suits.
+//!
+//! In at the door: a [`marking::Figure`], a [`children::Child`], a [`Gait`] and the [`Model`]
+//! that a ledger makes. Out: [`Footfall`], all that a plan records. One contact is
+//! `contact`, a cell's landing mass `landing`, the ways over a figure's cells `ways`, the
+//! kept routes `routes`, their chances over z `chance`, the verdict `verdict`, lanes `lane`.
+//!
+//! Invariants: nothing is looked up by family but the one rule that a brook is crossed from
+//! bank to bank; a gait is a row of [`GAITS`]; the answer does not depend on the number of
+//! threads. A prediction is never a fact about a child: the shares say how unsure it is.
+//! Absent: files, sentences, clocks, chance of the random kind.
+
+mod chance;
+mod contact;
+mod figures;
+mod gait;
+mod landing;
+mod lane;
+mod normal;
+mod routes;
+mod size;
+mod tread;
+mod verdict;
+mod ways;
+
+pub use figures::{FIGURES, Model};
+pub use gait::{Contact, Flight, Follow, GAITS, Gait, Leads, Reach, Stand, sided};
+pub use landing::landing;
+pub use size::{Pupil, Range, Sized, size};
+pub use tread::{Activity, Curve, Footfall, Good, Route, class, tread};
+pub use verdict::Pitch;
+pub use ways::BROOK;
+
+#[cfg(test)]
+mod tests;

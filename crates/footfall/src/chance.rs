@@ -1,0 +1,174 @@
+//! The chance of a whole route, at each z and over all of them.
+//!
+//! The same z serves a whole route: pi(z) is the product of p, and P = can x mean of pi.
+
+use std::sync::LazyLock;
+
+use crate::contact::{Chance, Goer};
+use crate::normal::{PANEL, POINTS, Phi, density};
+use crate::routes::Step;
+use crate::ways::Ways;
+
+/// z is cut here, either way.
+const CUT: f64 = 4.0;
+/// Equal panels of the quadrature, before the kinks.
+const PANELS: usize = 16;
+/// Steps of the grid on each side of 0: z in -4 to 4 by .02.
+pub(crate) const HALF_GRID: usize = 200;
+/// Places of the grid.
+pub(crate) const GRID: usize = 2 * HALF_GRID + 1;
+
+/// z at a place of the grid.
+pub(crate) fn z_at(place: usize) -> f64 {
+    (place as f64 - HALF_GRID as f64) * (CUT / HALF_GRID as f64)
+}
+
+/// Normal weights on the grid; they add up to 1.
+pub(crate) static WEIGHTS: LazyLock<Vec<f64>> = LazyLock::new(|| {
+    let densities: Vec<f64> = (0..GRID).map(|place| density(z_at(place))).collect();
+    let sum: f64 = densities.iter().sum();
+    densities.into_iter().map(|density| density / sum).collect()
+});
+
+/// Where pi is wanted: the grid first, then the nodes of the quadrature.
+#[derive(Debug)]
+pub(crate) struct Nodes {
+    /// 1/rho at every node, kind by kind.
+    per_rho: Vec<Vec<f64>>,
+    /// Weights of the quadrature's nodes; they add up to 1.
+    weights: Vec<f64>,
+}
+
+impl Nodes {
+    /// - `with_mean`: whether P is wanted, or the grid alone
+    pub fn of(goer: &Goer, with_mean: bool) -> Nodes {
+        let mut z: Vec<f64> = (0..GRID).map(z_at).collect();
+        let mut weights = Vec::new();
+        if with_mean {
+            let mut cuts: Vec<f64> = (0..=PANELS)
+                .map(|cut| 2.0 * CUT * cut as f64 / PANELS as f64 - CUT)
+                .collect();
+            let kinks = goer.kinds.iter().map(|kind| kind.reach.kink(goer.model));
+            cuts.extend(kinks.filter(|kink| kink.abs() < CUT));
+            cuts.sort_unstable_by(f64::total_cmp);
+            cuts.dedup();
+            z.reserve(cuts.len() * POINTS);
+            for panel in cuts.windows(2) {
+                let (middle, half) = ((panel[0] + panel[1]) / 2.0, (panel[1] - panel[0]) / 2.0);
+                for &(node, weight) in PANEL.iter() {
+                    let here = middle + half * node;
+                    z.push(here);
+                    weights.push(half * weight * density(here));
+                }
+            }
+            let sum: f64 = weights.iter().sum();
+            weights.iter_mut().for_each(|weight| *weight /= sum);
+        }
+        let per_rho = goer
+            .kinds
+            .iter()
+            .map(|kind| {
+                z.iter()
+                    .map(|z| 1.0 / kind.reach.at(*z, goer.model))
+                    .collect()
+            })
+            .collect();
+        Nodes { per_rho, weights }
+    }
+
+    /// 1/rho of a kind on the grid.
+    pub fn per_rho(&self, kind: usize) -> &[f64] {
+        &self.per_rho[kind][..GRID]
+    }
+
+    /// The mean over z of a chance given at the nodes.
+    pub fn mean(&self, pi: &[f64]) -> f64 {
+        pi[GRID..]
+            .iter()
+            .zip(&self.weights)
+            .map(|(pi, weight)| pi * weight)
+            .sum()
+    }
+}
+
+/// The chances of a child's contacts on a figure, each worked out once, when first asked.
+pub(crate) struct Chances<'a> {
+    ways: &'a Ways<'a>,
+    goer: &'a Goer<'a>,
+    nodes: &'a Nodes,
+    landings: &'a [f64],
+    phi: Phi,
+    /// p at the nodes, by spacing and kind.
+    tables: Vec<Option<Vec<f64>>>,
+    /// The contacts of the route last asked, and the products up to each.
+    contacts: Vec<usize>,
+    products: Vec<Vec<f64>>,
+}
+
+impl<'a> Chances<'a> {
+    pub fn new(
+        ways: &'a Ways,
+        goer: &'a Goer,
+        nodes: &'a Nodes,
+        landings: &'a [f64],
+    ) -> Chances<'a> {
+        let tables = vec![None; ways.spacings.len() * goer.kinds.len()];
+        let phi = Phi::new();
+        Chances {
+            ways,
+            goer,
+            nodes,
+            landings,
+            phi,
+            tables,
+            contacts: Vec::new(),
+            products: Vec::new(),
+        }
+    }
+
+    /// The product of p up to each contact, at every node. Kept routes of one start share
+    /// long beginnings, and what is shared is not multiplied again.
+    pub fn products(&mut self, steps: &[Step]) -> &[Vec<f64>] {
+        let kinds = self.goer.kinds.len();
+        let contact = |step: &Step| step.spacing * kinds + self.goer.kind_of[step.line];
+        let shared = steps
+            .iter()
+            .zip(&self.contacts)
+            .take_while(|(step, known)| contact(step) == **known)
+            .count();
+        self.contacts.truncate(shared);
+        for (done, step) in steps.iter().enumerate().skip(shared) {
+            let number = contact(step);
+            self.contacts.push(number);
+            if self.tables[number].is_none() {
+                self.tables[number] = Some(self.table(step));
+            }
+            let Some(p) = &self.tables[number] else {
+                continue;
+            };
+            if self.products.len() == done {
+                self.products.push(vec![0.0; p.len()]);
+            }
+            let (before, here) = self.products.split_at_mut(done);
+            match before.last() {
+                None => here[0].copy_from_slice(p),
+                Some(before) => {
+                    for ((product, before), p) in here[0].iter_mut().zip(before).zip(p) {
+                        *product = before * p;
+                    }
+                }
+            }
+        }
+        &self.products[..steps.len()]
+    }
+
+    fn table(&self, step: &Step) -> Vec<f64> {
+        let kind = self.goer.kind_of[step.line];
+        let spacing = &self.ways.spacings[step.spacing];
+        let chance = Chance::of(self.goer, &self.goer.kinds[kind], spacing, self.landings);
+        self.nodes.per_rho[kind]
+            .iter()
+            .map(|per_rho| chance.p(self.phi, *per_rho))
+            .collect()
+    }
+}

@@ -1,0 +1,117 @@
+//! One contact of one child: p = q F A.
+
+use children::Child;
+
+use crate::figures::Model;
+use crate::gait::{Flight, Gait, Reach};
+use crate::landing::landing;
+use crate::normal::{Phi, log_phi};
+use crate::ways::{Spacing, Ways};
+
+/// One kind of contact in a gait: a flight, and whose q goes with it.
+#[derive(Clone, Debug)]
+pub(crate) struct Kind {
+    pub flight: Flight,
+    pub q: f64,
+    pub reach: Reach,
+}
+
+/// A child in a gait.
+#[derive(Debug)]
+pub(crate) struct Goer<'a> {
+    pub model: &'a Model,
+    pub child: &'a Child,
+    pub gait: Gait,
+    pub kinds: Vec<Kind>,
+    /// For each line of the gait, the number of its kind.
+    pub kind_of: Vec<usize>,
+    pub can: f64,
+}
+
+impl<'a> Goer<'a> {
+    /// `None` when the child lacks a skill that the gait needs.
+    pub fn new(child: &'a Child, gait: &Gait, model: &'a Model) -> Option<Goer<'a>> {
+        let gait = gait.by(child.means);
+        let mut lines = Vec::new();
+        let mut kinds = Vec::new();
+        let mut kind_of = Vec::new();
+        for follow in gait.follows {
+            let line = (follow.flight, follow.steady);
+            let number = lines.iter().position(|known| *known == line);
+            kind_of.push(number.unwrap_or(lines.len()));
+            if number.is_none() {
+                lines.push(line);
+                let q = child.skills.get(&follow.steady)?.steady;
+                kinds.push(Kind {
+                    flight: follow.flight,
+                    q,
+                    reach: follow.flight.reach(child)?,
+                });
+            }
+        }
+        let can = child.skills.get(&gait.can)?.can;
+        Some(Goer {
+            model,
+            child,
+            gait,
+            kinds,
+            kind_of,
+            can,
+        })
+    }
+}
+
+/// A on every cell that stands for a shape; 0 on the others, which are never asked.
+pub(crate) fn landings(ways: &Ways, child: &Child) -> Vec<f64> {
+    // A scatter of nothing would divide by it.
+    let sigma = child.scatter.max(1e-9);
+    let mut masses = vec![0.0; ways.figure.cells.len()];
+    for &cell in &ways.shapes {
+        masses[cell] = landing(&ways.figure.cells[cell], sigma);
+    }
+    masses
+}
+
+/// A contact with all but z filled in: p(z) = q A Phi(u - v / rho(z)).
+///
+/// From the model's page: reach here r = rho (1 - g (1 - cos phi)/2) k(alpha), clears
+/// F = Phi(1.2816 + (r - d)/(w rho)). Here r/rho = `share` does not depend on z, so
+/// u = 1.2816 + share/w and v = d/w.
+#[derive(Clone, Copy, Debug)]
+pub(crate) struct Chance {
+    u: f64,
+    v: f64,
+    q: f64,
+    a: f64,
+}
+
+impl Chance {
+    pub fn of(goer: &Goer, kind: &Kind, spacing: &Spacing, landings: &[f64]) -> Chance {
+        let model = goer.model;
+        let turned = 1.0 - model.g(kind.flight) * (1.0 - spacing.cos_phi) / 2.0;
+        let k = match spacing.cos_alpha {
+            Some(cos_alpha) if !kind.flight.sideways() => model.k(cos_alpha),
+            _ => 1.0,
+        };
+        let share = turned * k;
+        let d = spacing.d(goer.child.foot);
+        let a = landings.get(spacing.cell).copied().unwrap_or(0.0);
+        Chance {
+            u: model.nine_in_ten + share / model.w,
+            v: d / model.w,
+            q: kind.q,
+            a,
+        }
+    }
+
+    /// p, for the inverse of a reach.
+    #[inline]
+    pub fn p(&self, phi: Phi, per_rho: f64) -> f64 {
+        self.q * self.a * phi.at(self.u - self.v * per_rho)
+    }
+
+    /// log p, without underflow.
+    pub fn log_p(&self, rho: f64) -> f64 {
+        libm::log(self.q) + libm::log(self.a) + log_phi(self.u - self.v / rho)
+    }
+}

@@ -1,0 +1,306 @@
+//! The most likely route of each start cell and length.
+//!
+//! A shortest path in the product of (cell before, cell, contact state), by dynamic
+//! programming from the end: exact, because a contact's chance depends on no more than that.
+
+use children::Side;
+use marking::{Cell, Takes};
+
+use crate::contact::{Chance, Goer};
+use crate::gait::{Contact, Stand};
+use crate::ways::Ways;
+
+/// Routes whose log p differ by less than this are equally likely.
+const TIE: f64 = 1e-12;
+
+/// One flight of a route.
+#[derive(Clone, Copy, Debug)]
+pub(crate) struct Step {
+    /// Number of the edge.
+    pub edge: usize,
+    /// Number of the spacing.
+    pub spacing: usize,
+    /// Number of the gait's line.
+    pub line: usize,
+}
+
+/// A route as found.
+#[derive(Clone, Debug)]
+pub(crate) struct Found {
+    pub start: usize,
+    /// How one stands at the start.
+    pub stand: Contact,
+    pub steps: Vec<Step>,
+}
+
+/// Every kept route, by start cell and then n.
+pub(crate) fn routes(ways: &Ways, goer: &Goer, foot: Option<Side>, landings: &[f64]) -> Vec<Found> {
+    if ways.edges.is_empty() || !ways.figure.cells.iter().any(|cell| cell.start) {
+        return Vec::new();
+    }
+    let search = Search::new(ways, goer, foot, landings);
+    let onward = search.onward();
+    let mut found = Vec::new();
+    for (start, cell) in ways.figure.cells.iter().enumerate() {
+        if !cell.start {
+            continue;
+        }
+        for left in 0..onward.len() {
+            found.extend(search.best(start, &onward[..=left]));
+        }
+    }
+    found
+}
+
+struct Search<'a> {
+    ways: &'a Ways<'a>,
+    goer: &'a Goer<'a>,
+    foot: Option<Side>,
+    /// log p of a spacing by a kind: kind by kind.
+    log_p: Vec<Vec<f64>>,
+    /// The same in the order of the ways' turns; straight back and what wheels cannot turn
+    /// are ruled out.
+    after: Vec<Vec<f64>>,
+    /// For each line and edge: whether the gait may land so on that cell.
+    lands: Vec<Vec<bool>>,
+}
+
+impl<'a> Search<'a> {
+    fn new(ways: &'a Ways, goer: &'a Goer, foot: Option<Side>, landings: &[f64]) -> Search<'a> {
+        let log_p: Vec<Vec<f64>> = goer
+            .kinds
+            .iter()
+            .map(|kind| {
+                let rho = kind.reach.at(0.0, goer.model);
+                let log_p = |spacing| Chance::of(goer, kind, spacing, landings).log_p(rho);
+                ways.spacings.iter().map(log_p).collect()
+            })
+            .collect();
+        let mut turns: Vec<Option<usize>> =
+            (0..ways.turns()).map(|place| ways.turn(place)).collect();
+        if goer.gait.wheels {
+            rule_out_tight_turns(ways, goer, &mut turns);
+        }
+        let after = log_p
+            .iter()
+            .map(|log_p| {
+                turns
+                    .iter()
+                    .map(|turn| turn.map_or(f64::NEG_INFINITY, |t| log_p[t]))
+                    .collect()
+            })
+            .collect();
+        let lands = goer
+            .gait
+            .follows
+            .iter()
+            .map(|follow| {
+                ways.edges
+                    .iter()
+                    .map(|edge| {
+                        let cell = &ways.figure.cells[edge.to];
+                        let across = match ways.spacings[edge.first].cos_alpha {
+                            Some(cos_alpha) if goer.gait.across => sideways(cos_alpha, goer),
+                            _ => true,
+                        };
+                        across
+                            && (goer.gait.wheels || takes(cell, follow.then.contact))
+                            && goer.gait.lands(follow, foot)
+                    })
+                    .collect()
+            })
+            .collect();
+        Search {
+            ways,
+            goer,
+            foot,
+            log_p,
+            after,
+            lands,
+        }
+    }
+
+    /// `onward()[left][line][edge]`: the greatest log p of what follows the landing of that
+    /// line over that edge, with `left` flights still to come and an end cell last.
+    fn onward(&self) -> Vec<Vec<Vec<f64>>> {
+        let (ways, gait) = (self.ways, &self.goer.gait);
+        let ends = gait
+            .follows
+            .iter()
+            .zip(&self.lands)
+            .map(|(follow, lands)| {
+                ways.edges
+                    .iter()
+                    .zip(lands)
+                    .map(|(edge, lands)| {
+                        let end = ways.figure.cells[edge.to].end && follow.then.phase >= gait.done;
+                        if end && *lands {
+                            0.0
+                        } else {
+                            f64::NEG_INFINITY
+                        }
+                    })
+                    .collect()
+            })
+            .collect();
+        let mut layers: Vec<Vec<Vec<f64>>> = vec![ends];
+        for left in 1..self.goer.model.longest {
+            let later = &layers[left - 1];
+            let layer: Vec<Vec<f64>> = (0..gait.follows.len())
+                .map(|line| self.layer(line, later))
+                .collect();
+            // Nothing can be lengthened any more.
+            if layer.iter().flatten().all(|log| *log == f64::NEG_INFINITY) {
+                break;
+            }
+            layers.push(layer);
+        }
+        layers
+    }
+
+    fn layer(&self, line: usize, later: &[Vec<f64>]) -> Vec<f64> {
+        let follows = self.goer.gait.follows;
+        let state = follows[line].then;
+        let mut layer = vec![f64::NEG_INFINITY; self.ways.edges.len()];
+        for next in (0..follows.len()).filter(|next| follows[*next].after == state) {
+            let (after, later) = (&self.after[self.goer.kind_of[next]], &later[next]);
+            for (edge, best) in self.ways.edges.iter().zip(&mut layer) {
+                let logs = after[self.ways.after(edge)]
+                    .iter()
+                    .zip(&later[self.ways.out(edge.to)]);
+                *best = logs.fold(*best, |best, (here, later)| {
+                    let log = here + later;
+                    if log > best { log } else { best }
+                });
+            }
+        }
+        for (best, lands) in layer.iter_mut().zip(&self.lands[line]) {
+            if !lands {
+                *best = f64::NEG_INFINITY;
+            }
+        }
+        layer
+    }
+
+    /// The most likely route of as many flights as there are layers. Among equally likely
+    /// ones, contact by contact: the right foot first, then the smallest cell.
+    fn best(&self, start: usize, onward: &[Vec<Vec<f64>>]) -> Option<Found> {
+        let gait = &self.goer.gait;
+        let cell = &self.ways.figure.cells[start];
+        let stands: Vec<Stand> = gait
+            .starts(cell.run_up)
+            .filter(|state| gait.stands(*state, self.foot))
+            .filter(|state| gait.wheels || takes(cell, state.contact))
+            .collect();
+        let firsts = |state: Stand| self.choices(state, None, start, onward.last());
+        let best = stands
+            .iter()
+            .flat_map(|state| firsts(*state))
+            .map(|(_, log, later)| log + later)
+            .fold(f64::NEG_INFINITY, f64::max);
+        if best == f64::NEG_INFINITY {
+            return None;
+        }
+        let stand = stands
+            .into_iter()
+            .find(|state| firsts(*state).any(|(_, log, later)| log + later >= best - TIE))?;
+        let (mut state, mut here, mut edge, mut so_far) = (stand, start, None, 0.0);
+        let mut steps = Vec::with_capacity(onward.len());
+        for layer in onward.iter().rev() {
+            let (step, log, _) = self
+                .choices(state, edge, here, Some(layer))
+                .filter(|(_, log, later)| so_far + log + later >= best - TIE)
+                .min_by_key(|(step, ..)| {
+                    (gait.follows[step.line].then, self.ways.edges[step.edge].to)
+                })?;
+            so_far += log;
+            state = gait.follows[step.line].then;
+            here = self.ways.edges[step.edge].to;
+            edge = Some(step.edge);
+            steps.push(step);
+        }
+        Some(Found {
+            start,
+            stand: stand.contact,
+            steps,
+        })
+    }
+
+    /// What may come next, with its log p and the best log p after it.
+    fn choices<'b>(
+        &'b self,
+        state: Stand,
+        edge: Option<usize>,
+        here: usize,
+        later: Option<&'b Vec<Vec<f64>>>,
+    ) -> impl Iterator<Item = (Step, f64, f64)> + 'b {
+        let follows = self.goer.gait.follows.iter().enumerate();
+        let place = edge.map(|edge| self.ways.after(&self.ways.edges[edge]).start);
+        follows
+            .filter(move |(_, follow)| follow.after == state)
+            .flat_map(move |(line, _)| {
+                let kind = self.goer.kind_of[line];
+                self.ways
+                    .out(here)
+                    .enumerate()
+                    .filter_map(move |(k, next)| {
+                        let (spacing, log) = match place {
+                            None => {
+                                let first = self.ways.edges[next].first;
+                                (first, self.log_p[kind][first])
+                            }
+                            Some(place) => {
+                                (self.ways.turn(place + k)?, self.after[kind][place + k])
+                            }
+                        };
+                        let later = later?[line][next];
+                        (log + later > f64::NEG_INFINITY).then_some((
+                            Step {
+                                edge: next,
+                                spacing,
+                                line,
+                            },
+                            log,
+                            later,
+                        ))
+                    })
+            })
+    }
+}
+
+/// Whether a cell takes a contact.
+fn takes(cell: &Cell, contact: Contact) -> bool {
+    match cell.takes {
+        Takes::One => contact != Contact::B,
+        Takes::Both => contact == Contact::B,
+        Takes::Either => true,
+        Takes::Left => contact == Contact::L,
+        Takes::Right => contact == Contact::R,
+    }
+}
+
+/// Whether travel is across the facing.
+pub(crate) fn sideways(cos_alpha: f64, goer: &Goer) -> bool {
+    // A row square to the facing, or right on the limit, must not hang on a last bit.
+    const SAME: f64 = 1e-9;
+    let [most, least] = goer.model.sideways;
+    cos_alpha <= most + SAME && cos_alpha >= least - SAME
+}
+
+/// Wheels turn on an arc that touches both displacements, and its ends must lie within half
+/// of each: radius x tan(phi/2) <= half the shorter.
+fn rule_out_tight_turns(ways: &Ways, goer: &Goer, turns: &mut [Option<usize>]) {
+    let foot = goer.child.foot;
+    for edge in &ways.edges {
+        let before = ways.spacings[edge.first].d(foot);
+        for place in ways.after(edge) {
+            let Some(spacing) = turns[place].map(|turn| &ways.spacings[turn]) else {
+                continue;
+            };
+            let half = libm::sqrt((1.0 - spacing.cos_phi) / (1.0 + spacing.cos_phi));
+            if goer.model.wheels_turn * half > before.min(spacing.d(foot)) / 2.0 + 1e-9 {
+                turns[place] = None;
+            }
+        }
+    }
+}
