@@ -1,0 +1,328 @@
+//! Planes above the value of a set, from prices.
+//!
+//! Give one group a price for its minutes (mu) and for each half of each target (pi).
+//! Whatever the set x, the group's worth is then at most
+//!
+//!   M mu + sum (T/2) pi + sum over k of x_k F_k(mu, pi),
+//!
+//! with F_k the most that figure k alone earns at these prices: practice there is worth
+//! 1.25 - pi or .75 - pi, never more than half a target each, and its minutes cost mu. So
+//! any prices prove something; the best prices at a given x come from a small linear
+//! programme. That no figure gives a group more of a skill than its target is what makes
+//! these planes tight; plain links u <= 15 x leave the bound several times looser.
+//!
+//! Where stations run full, a price sigma_k on the time of each joins mu, and the plane
+//! spans all groups.
+
+use microlp::{ComparisonOp, OptimizationDirection, Problem, Solution, Variable};
+
+use super::{Act, Group, Programme, Unsolved, unsolved};
+
+/// sum of theta over `groups` <= start + sum of slope_k x_k, in minutes.
+#[derive(Clone, Debug)]
+pub(super) struct Cut {
+    pub(super) groups: Vec<usize>,
+    pub(super) start: f64,
+    pub(super) slope: Vec<f64>,
+}
+
+impl Cut {
+    /// The plane's height over `x`.
+    pub(super) fn at(&self, x: &[f64]) -> f64 {
+        self.start
+            + std::iter::zip(&self.slope, x)
+                .map(|(slope, x)| slope * x)
+                .sum::<f64>()
+    }
+}
+
+/// Prices of one group, each at least 0.
+struct Prices {
+    /// Of a minute.
+    time: f64,
+    /// Of the halves of the targets, by slot in the group's order.
+    halves: Vec<[f64; 2]>,
+}
+
+/// x below this is not there.
+const GONE: f64 = 1e-9;
+
+impl Programme {
+    /// The best plane of one group over `x`, stations taken as endless.
+    pub(super) fn cut(&self, group: usize, x: &[f64]) -> Result<Cut, Unsolved> {
+        let mut problem = Problem::new(OptimizationDirection::Minimize);
+        let there: Vec<usize> = (0..x.len()).filter(|at| x[*at] > GONE).collect();
+        let prices = self.price_rows(&mut problem, group, 1.0, &there, x, &[]);
+        let solution = solved(&problem)?;
+        let prices = prices.read(&solution);
+        let mut cut = Cut {
+            groups: vec![group],
+            start: 0.0,
+            slope: vec![0.0; x.len()],
+        };
+        self.add_plane(&mut cut, group, &prices, &vec![0.0; x.len()])?;
+        Ok(cut)
+    }
+
+    /// The best plane of all groups together over a settled x, stations priced.
+    pub(super) fn cut_of_all(&self, x: &[f64]) -> Result<Cut, Unsolved> {
+        let mut problem = Problem::new(OptimizationDirection::Minimize);
+        let there: Vec<usize> = (0..x.len()).filter(|at| x[*at] > GONE).collect();
+        let stations: Vec<Option<Variable>> = (0..x.len())
+            .map(|at| {
+                let item = &self.items[at];
+                let full = x[at] > GONE && !self.roomy(item);
+                full.then(|| {
+                    problem.add_var(item.places * self.places * x[at], (0.0, f64::INFINITY))
+                })
+            })
+            .collect();
+        let all: Vec<PriceRows> = (0..self.groups.len())
+            .map(|group| {
+                let count = self.groups[group].count;
+                self.price_rows(&mut problem, group, count, &there, x, &stations)
+            })
+            .collect();
+        let solution = solved(&problem)?;
+        let sigma: Vec<f64> = stations
+            .iter()
+            .map(|price| price.map_or(0.0, |price| solution.var_value(price).max(0.0)))
+            .collect();
+        let slope = (0..x.len())
+            .map(|at| sigma[at] * self.items[at].places * self.places)
+            .collect();
+        let mut cut = Cut {
+            groups: (0..self.groups.len()).collect(),
+            start: 0.0,
+            slope,
+        };
+        for (group, prices) in all.iter().enumerate() {
+            self.add_plane(&mut cut, group, &prices.read(&solution), &sigma)?;
+        }
+        Ok(cut)
+    }
+
+    /// Adds the plane of one group at its prices, for all its children.
+    fn add_plane(
+        &self,
+        cut: &mut Cut,
+        number: usize,
+        prices: &Prices,
+        sigma: &[f64],
+    ) -> Result<(), Unsolved> {
+        let group = &self.groups[number];
+        let halves: f64 = std::iter::zip(&group.targets, &prices.halves)
+            .map(|((_, minutes), price)| minutes / 2.0 * (price[0] + price[1]))
+            .sum();
+        cut.start += group.count * (self.each * prices.time + halves);
+        for (at, item) in self.items.iter().enumerate() {
+            let acts = &item.acts[number];
+            if !acts.is_empty() {
+                let time = prices.time + sigma[at];
+                cut.slope[at] += group.count * self.earns(group, acts, time, &prices.halves)?;
+            }
+        }
+        Ok(())
+    }
+
+    /// F: the most that one child of the group earns on one figure, at the price `time` of a
+    /// minute and `halves` of the targets.
+    fn earns(
+        &self,
+        group: &Group,
+        acts: &[Act],
+        time: f64,
+        halves: &[[f64; 2]],
+    ) -> Result<f64, Unsolved> {
+        if acts.iter().any(|act| act.yields.len() > 1) {
+            return self.earns_mixed(group, acts, time, halves);
+        }
+        // One skill an activity: half a target asks (T/2)/e fresh minutes and pays d a
+        // minute. Fresh minutes go first to what pays best; stale ones last half as well.
+        let mut jobs: Vec<(f64, f64)> = Vec::new();
+        for (slot, (what, minutes)) in group.targets.iter().enumerate() {
+            let e = acts
+                .iter()
+                .flat_map(|act| &act.yields)
+                .filter(|gift| gift.0 == *what);
+            let e = e.map(|gift| gift.1).fold(0.0, f64::max);
+            if e > 0.0 {
+                for (worth, price) in std::iter::zip(self.worth, halves[slot]) {
+                    jobs.push(((worth - price) * e, minutes / 2.0 / e));
+                }
+            }
+        }
+        jobs.sort_by(|a, b| b.0.total_cmp(&a.0));
+        let (mut fresh, mut stale, mut sum) = (self.stale, self.stale * self.stale_worth, 0.0);
+        for (pays, mut asks) in jobs {
+            if pays > time {
+                let taken = asks.min(fresh);
+                fresh -= taken;
+                asks -= taken;
+                sum += taken * (pays - time);
+            }
+            if fresh <= 0.0 && pays * self.stale_worth > time {
+                let taken = asks.min(stale);
+                stale -= taken;
+                sum += taken * (pays - time / self.stale_worth);
+            }
+        }
+        Ok(sum)
+    }
+
+    /// The same where one activity serves several skills: a few rows for the solver, and
+    /// the sum evaluated at the solver's prices, so that its rounding only weakens the plane.
+    fn earns_mixed(
+        &self,
+        group: &Group,
+        acts: &[Act],
+        time: f64,
+        halves: &[[f64; 2]],
+    ) -> Result<f64, Unsolved> {
+        let mut problem = Problem::new(OptimizationDirection::Minimize);
+        let mut practice: Vec<Option<Variable>> = vec![None; group.targets.len()];
+        for (slot, (what, minutes)) in group.targets.iter().enumerate() {
+            if acts
+                .iter()
+                .flat_map(|act| &act.yields)
+                .any(|gift| gift.0 == *what)
+            {
+                let price = problem.add_var(0.0, (0.0, f64::INFINITY));
+                practice[slot] = Some(price);
+                for (worth, half) in std::iter::zip(self.worth, halves[slot]) {
+                    let over = problem.add_var(minutes / 2.0, (0.0, f64::INFINITY));
+                    problem.add_constraint(
+                        [(over, 1.0), (price, 1.0)],
+                        ComparisonOp::Ge,
+                        worth - half,
+                    );
+                }
+            }
+        }
+        for worth in [1.0, self.stale_worth] {
+            let over = problem.add_var(self.stale, (0.0, f64::INFINITY));
+            for act in acts {
+                let mut row = vec![(over, 1.0)];
+                row.extend(gifts(group, act, &practice).map(|(price, e)| (price, -worth * e)));
+                problem.add_constraint(row, ComparisonOp::Ge, -time);
+            }
+        }
+        let solution = solved(&problem)?;
+        let price = |slot: usize| practice[slot].map_or(0.0, |p| solution.var_value(p).max(0.0));
+        let mut sum = 0.0;
+        for (slot, (_, minutes)) in group.targets.iter().enumerate() {
+            if practice[slot].is_some() {
+                for (worth, half) in std::iter::zip(self.worth, halves[slot]) {
+                    sum += minutes / 2.0 * (worth - half - price(slot)).max(0.0);
+                }
+            }
+        }
+        for worth in [1.0, self.stale_worth] {
+            let best = acts.iter().map(|act| {
+                let paid: f64 = act
+                    .yields
+                    .iter()
+                    .filter_map(|(what, e)| Some(e * price(group.slot(*what)?)))
+                    .sum();
+                (worth * paid - time).max(0.0)
+            });
+            sum += self.stale * best.fold(0.0, f64::max);
+        }
+        Ok(sum)
+    }
+
+    /// Variables and rows of one group's best prices over `x`.
+    fn price_rows(
+        &self,
+        problem: &mut Problem,
+        number: usize,
+        count: f64,
+        there: &[usize],
+        x: &[f64],
+        stations: &[Option<Variable>],
+    ) -> PriceRows {
+        let group = &self.groups[number];
+        let time = problem.add_var(count * self.each, (0.0, f64::INFINITY));
+        let halves: Vec<[Variable; 2]> = group
+            .targets
+            .iter()
+            .map(|(_, minutes)| {
+                self.worth
+                    .map(|worth| problem.add_var(count * minutes / 2.0, (0.0, worth)))
+            })
+            .collect();
+        for at in there {
+            let acts = &self.items[*at].acts[number];
+            let weight = count * x[*at];
+            let mut practice: Vec<Option<Variable>> = vec![None; group.targets.len()];
+            for (slot, (what, minutes)) in group.targets.iter().enumerate() {
+                if acts
+                    .iter()
+                    .flat_map(|act| &act.yields)
+                    .any(|gift| gift.0 == *what)
+                {
+                    let price = problem.add_var(0.0, (0.0, f64::INFINITY));
+                    practice[slot] = Some(price);
+                    for (worth, half) in std::iter::zip(self.worth, halves[slot]) {
+                        let over = problem.add_var(weight * minutes / 2.0, (0.0, f64::INFINITY));
+                        let row = [(over, 1.0), (price, 1.0), (half, 1.0)];
+                        problem.add_constraint(row, ComparisonOp::Ge, worth);
+                    }
+                }
+            }
+            if acts.is_empty() {
+                continue;
+            }
+            for worth in [1.0, self.stale_worth] {
+                let over = problem.add_var(weight * self.stale, (0.0, f64::INFINITY));
+                for act in acts {
+                    let mut row = vec![(over, 1.0), (time, 1.0)];
+                    row.extend(
+                        stations
+                            .get(*at)
+                            .copied()
+                            .flatten()
+                            .map(|price| (price, 1.0)),
+                    );
+                    row.extend(gifts(group, act, &practice).map(|(price, e)| (price, -worth * e)));
+                    problem.add_constraint(row, ComparisonOp::Ge, 0.0);
+                }
+            }
+        }
+        PriceRows { time, halves }
+    }
+}
+
+struct PriceRows {
+    time: Variable,
+    halves: Vec<[Variable; 2]>,
+}
+
+impl PriceRows {
+    fn read(&self, solution: &Solution) -> Prices {
+        let price = |of: Variable| solution.var_value(of).max(0.0);
+        Prices {
+            time: price(self.time),
+            halves: self.halves.iter().map(|pair| pair.map(price)).collect(),
+        }
+    }
+}
+
+/// The prices of what an activity gives, with e.
+fn gifts<'a>(
+    group: &'a Group,
+    act: &'a Act,
+    practice: &'a [Option<Variable>],
+) -> impl Iterator<Item = (Variable, f64)> + 'a {
+    act.yields
+        .iter()
+        .filter_map(|(what, e)| Some((practice[group.slot(*what)?]?, *e)))
+}
+
+fn solved(problem: &Problem) -> Result<Solution, Unsolved> {
+    problem
+        .solve()
+        .map_err(unsolved)?
+        .into_solution()
+        .map_err(|_| Unsolved("a linear programme without limits was interrupted".to_owned()))
+}
