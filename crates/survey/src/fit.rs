@@ -58,6 +58,19 @@ impl<'a> Fit<'a> {
         }
     }
 
+    /// Only what the readings are blind to.
+    pub(crate) fn rank_only(system: System<'a>, at: Vec<Place>) -> Fit<'a> {
+        let (_, blind) = system.rank(&at);
+        Fit {
+            q: Vec::new(),
+            at,
+            system,
+            blind,
+            vtpv: 0.0,
+            dof: 0,
+        }
+    }
+
     /// A-posteriori over a-priori sigma.
     pub(crate) fn s0(&self) -> f64 {
         if self.dof == 0 {

@@ -8,6 +8,7 @@
 //! Never here: files, units of the user's, sentences, what the points stand for.
 
 mod adjust;
+mod check;
 mod cholesky;
 pub mod figures;
 mod fit;
@@ -16,8 +17,10 @@ pub mod limits;
 mod mirror;
 mod model;
 pub mod network;
+mod next;
 mod report;
 pub mod result;
+mod say;
 mod shape;
 mod slip;
 mod snoop;

@@ -109,6 +109,24 @@ pub(crate) fn settle(
         .collect()
 }
 
+/// Finds the images again after everything has settled.
+pub(crate) fn place_others(at: &[Place], images: &mut [Image]) {
+    for image in images {
+        let [a, b] = image.across;
+        if let Some(there) = across(at[image.part[0]], at[a], at[b]) {
+            image.other = there;
+        }
+    }
+}
+
+/// A place across the line through two others.
+fn across(p: Place, a: Place, b: Place) -> Option<Place> {
+    let way = minus(b, a);
+    let long = length(way);
+    let n = turned(scaled(way, 1.0 / long));
+    (long > 0.0).then(|| plus(p, scaled(n, -2.0 * dot(n, minus(p, a)))))
+}
+
 /// The whole across the x axis.
 fn mirrored(at: &[Place]) -> Vec<Place> {
     at.iter().map(|p| [p[0], -p[1]]).collect()
@@ -196,16 +214,13 @@ impl Yard<'_> {
     }
 
     /// `at` with a part across its line; a lone point is then settled among its readings.
-    fn flipped(&self, at: &[Place], part: &[PointId], across: [PointId; 2]) -> Vec<Place> {
+    fn flipped(&self, at: &[Place], part: &[PointId], line: [PointId; 2]) -> Vec<Place> {
         let mut there = at.to_vec();
-        let way = minus(at[across[1]], at[across[0]]);
-        let long = length(way);
-        if long == 0.0 {
-            return there;
-        }
-        let n = turned(scaled(way, 1.0 / long));
         for &p in part {
-            there[p] = plus(at[p], scaled(n, -2.0 * dot(n, minus(at[p], at[across[0]]))));
+            match across(at[p], at[line[0]], at[line[1]]) {
+                Some(place) => there[p] = place,
+                None => return there,
+            }
         }
         if let [p] = *part {
             let own = self.soft.touching[p]

@@ -119,12 +119,12 @@ pub(crate) fn readings(
         .collect()
 }
 
-/// Readings that the tests cannot tell apart, each in one group, in order.
-pub(crate) fn groups(fit: &Fit, kept: &[usize], limits: Limits) -> Vec<Vec<usize>> {
+/// Readings (by place in the fit) that the tests cannot tell apart, each in one group.
+pub(crate) fn groups(fit: &Fit, limits: Limits) -> Vec<Vec<usize>> {
     let alike = fit.alike(limits.alike);
-    let mut grouped = vec![false; kept.len()];
+    let mut grouped = vec![false; alike.len()];
     let mut groups = Vec::new();
-    for start in 0..kept.len() {
+    for start in 0..alike.len() {
         if grouped[start] || alike[start].is_empty() {
             continue;
         }
@@ -141,7 +141,7 @@ pub(crate) fn groups(fit: &Fit, kept: &[usize], limits: Limits) -> Vec<Vec<usize
             }
         }
         group.sort_unstable();
-        groups.push(group.into_iter().map(|place| kept[place]).collect());
+        groups.push(group);
     }
     groups
 }

@@ -79,14 +79,20 @@ fn folded(corner: Place, p: Place, q: Place) -> bool {
     cross(a, b) == 0.0 && a[0] * b[0] + a[1] * b[1] >= 0.0
 }
 
+/// Whether two segments cross at a place inside both.
+pub(crate) fn crosses(a: Place, b: Place, c: Place, d: Place) -> bool {
+    let side = |p: Place, q: Place, r: Place| cross(minus(q, p), minus(r, p));
+    side(a, b, c) * side(a, b, d) < 0.0 && side(c, d, a) * side(c, d, b) < 0.0
+}
+
 /// Whether two segments share a place.
 fn meet(a: Place, b: Place, c: Place, d: Place) -> bool {
     let side = |p: Place, q: Place, r: Place| cross(minus(q, p), minus(r, p));
-    let (c_side, d_side) = (side(a, b, c), side(a, b, d));
-    let (a_side, b_side) = (side(c, d, a), side(c, d, b));
-    if c_side * d_side < 0.0 && a_side * b_side < 0.0 {
+    if crosses(a, b, c, d) {
         return true;
     }
+    let (c_side, d_side) = (side(a, b, c), side(a, b, d));
+    let (a_side, b_side) = (side(c, d, a), side(c, d, b));
     let on = |p: Place, q: Place, r: Place, s: f64| {
         s == 0.0
             && (p[0].min(q[0])..=p[0].max(q[0])).contains(&r[0])
