@@ -1,6 +1,10 @@
 //! A painted figure: what is seen, where feet land, and the ground that it needs.
 
-use geo::{Coord, LineString, Polygon};
+use std::collections::BTreeMap;
+
+use geo::{Area, Coord, LineString, Polygon, Winding};
+
+use crate::shape;
 
 /// One figure in metres, in its own frame or in the yard's ([`Figure::placed`]).
 #[derive(Clone, Debug, PartialEq)]
@@ -124,4 +128,94 @@ pub enum LaneKind {
     Corridor,
     /// Tread on it.
     Line,
+}
+
+impl Figure {
+    /// The figure in the yard: mirrored across its own way if asked, turned by `turn`
+    /// radians anticlockwise, its origin at `at`. Rounded to 1e-6 m.
+    pub fn placed(&self, at: Coord<f64>, turn: f64, mirrored: bool) -> Figure {
+        let (sin, cos) = libm::sincos(turn);
+        let moved = |from: Coord<f64>| {
+            let y = if mirrored { -from.y } else { from.y };
+            Coord {
+                x: at.x + from.x * cos - y * sin,
+                y: at.y + from.x * sin + y * cos,
+            }
+        };
+        let mut figure = self.clone().moved(moved);
+        figure.facing = self
+            .facing
+            .map(|facing| turn + if mirrored { -facing } else { facing });
+        if mirrored {
+            for cell in &mut figure.cells {
+                cell.takes = match cell.takes {
+                    Takes::Left => Takes::Right,
+                    Takes::Right => Takes::Left,
+                    same => same,
+                };
+            }
+        }
+        figure.rounded()
+    }
+
+    /// Painted area by colour, m², in the order of the colours.
+    pub fn paint_area(&self) -> Vec<(Colour, f64)> {
+        let mut areas: BTreeMap<Colour, f64> = BTreeMap::new();
+        for paint in &self.paint {
+            *areas.entry(paint.colour).or_default() += paint.polygon.unsigned_area();
+        }
+        areas.into_iter().collect()
+    }
+
+    /// Metres of painted edge: what is taped where it is not stencilled.
+    pub fn outline_length(&self) -> f64 {
+        let ring = |ring: &LineString<f64>| {
+            ring.lines()
+                .map(|side| libm::hypot(side.dx(), side.dy()))
+                .sum::<f64>()
+        };
+        self.paint
+            .iter()
+            .map(|paint| {
+                let inner: f64 = paint.polygon.interiors().iter().map(ring).sum();
+                ring(paint.polygon.exterior()) + inner
+            })
+            .sum()
+    }
+
+    /// Every coordinate to 1e-6 m and every ring of an outline anticlockwise, as stages hand
+    /// them on.
+    pub fn rounded(self) -> Figure {
+        let millionth = |value: f64| (value * 1e6).round() / 1e6;
+        self.moved(|at| Coord {
+            x: millionth(at.x),
+            y: millionth(at.y),
+        })
+    }
+
+    fn moved(mut self, by: impl Fn(Coord<f64>) -> Coord<f64>) -> Figure {
+        let shape = |polygon: &Polygon<f64>| {
+            let mut polygon = shape::map(polygon, &by);
+            polygon.exterior_mut(LineString::make_ccw_winding);
+            polygon.interiors_mut(|rings| rings.iter_mut().for_each(LineString::make_cw_winding));
+            polygon
+        };
+        for paint in &mut self.paint {
+            paint.polygon = shape(&paint.polygon);
+        }
+        for cell in &mut self.cells {
+            cell.centre = by(cell.centre);
+            if let Outline::Polygon(outline) = &mut cell.outline {
+                *outline = shape(outline);
+            }
+        }
+        for lane in &mut self.lanes {
+            lane.line = LineString(lane.line.coords().map(|at| by(*at)).collect());
+        }
+        for spot in &mut self.wait {
+            *spot = by(*spot);
+        }
+        self.envelope = shape(&self.envelope);
+        self
+    }
 }

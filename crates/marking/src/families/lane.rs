@@ -1,0 +1,271 @@
+//! Lanes that are travelled: straight, in waves, or in legs with round corners; a corridor
+//! to stay inside or a line to tread on.
+
+use std::f64::consts::PI;
+
+use geo::coord;
+
+use crate::canvas::Canvas;
+use crate::colour::Part;
+use crate::family::{Family, Fault, LengthSpec, at_least, named, take};
+use crate::figure::{Figure, LaneKind};
+use crate::look::Look;
+use crate::shape::{Pose, rect};
+use crate::way::{Leg, Way};
+
+/// How a lane runs.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+enum Run {
+    Straight,
+    Wave,
+    Zigzag,
+}
+
+/// A lane of one run and one kind.
+pub struct LaneFamily {
+    name: &'static str,
+    run: Run,
+    kind: LaneKind,
+}
+
+/// Straight between two edges.
+pub const STRAIGHT_LANE: LaneFamily = LaneFamily {
+    name: "straight-lane",
+    run: Run::Straight,
+    kind: LaneKind::Corridor,
+};
+/// Waves between two edges.
+pub const WAVE_LANE: LaneFamily = LaneFamily {
+    name: "wave-lane",
+    run: Run::Wave,
+    kind: LaneKind::Corridor,
+};
+/// Legs between two edges.
+pub const ZIGZAG_LANE: LaneFamily = LaneFamily {
+    name: "zigzag-lane",
+    run: Run::Zigzag,
+    kind: LaneKind::Corridor,
+};
+/// A straight line to tread on.
+pub const STRAIGHT_LINE: LaneFamily = LaneFamily {
+    name: "straight-line",
+    run: Run::Straight,
+    kind: LaneKind::Line,
+};
+/// A wave to tread on.
+pub const WAVE_LINE: LaneFamily = LaneFamily {
+    name: "wave-line",
+    run: Run::Wave,
+    kind: LaneKind::Line,
+};
+/// Legs to tread on.
+pub const ZIGZAG_LINE: LaneFamily = LaneFamily {
+    name: "zigzag-line",
+    run: Run::Zigzag,
+    kind: LaneKind::Line,
+};
+
+const LENGTH: LengthSpec = LengthSpec {
+    name: "length",
+    least: 3.0,
+    most: 12.0,
+    default: 6.0,
+    step: 0.5,
+    says: "length-length",
+};
+const BENT: LengthSpec = LengthSpec {
+    least: 5.0,
+    default: 7.0,
+    ..LENGTH
+};
+const WIDTH: LengthSpec = LengthSpec {
+    name: "width",
+    least: 0.9,
+    most: 1.8,
+    default: 0.9,
+    step: 0.05,
+    says: "length-width",
+};
+const RADIUS: LengthSpec = LengthSpec {
+    name: "radius",
+    least: 1.25,
+    most: 4.0,
+    default: 1.25,
+    step: 0.25,
+    says: "length-radius",
+};
+
+const STRAIGHT_WIDE: [LengthSpec; 2] = [LENGTH, WIDTH];
+const STRAIGHT_THIN: [LengthSpec; 1] = [LENGTH];
+const BENT_WIDE: [LengthSpec; 3] = [BENT, WIDTH, RADIUS];
+const BENT_THIN: [LengthSpec; 2] = [BENT, RADIUS];
+
+/// Metres of straight before the first bend and after the last.
+const LEAD: f64 = 0.5;
+/// Metres of a line's way that the go chevron takes before the line begins.
+const GO: f64 = 0.5;
+/// No bend of a wave turns farther from the lane's line than this.
+const WAVE: f64 = PI / 6.0;
+/// The legs' angle off the lane's line.
+const SLANT: f64 = 35.0 * PI / 180.0;
+/// Metres of straight in a leg, at least.
+const LEG: f64 = 0.5;
+
+impl LaneFamily {
+    /// Legs of a length measured along the lane's line.
+    fn legs(&self, length: f64, radius: f64) -> Result<Vec<Leg>, Fault> {
+        let bent = length - 2.0 * LEAD;
+        let bend = |turn: f64| Leg::Bend { radius, turn };
+        let mut legs = vec![Leg::Straight(LEAD)];
+        match self.run {
+            Run::Straight => return Ok(vec![Leg::Straight(length)]),
+            Run::Wave => {
+                // one wave of turn t is 4 r sin t long
+                let waves = (bent / (4.0 * radius * libm::sin(WAVE))).ceil().max(1.0);
+                let turn = libm::asin(bent / (4.0 * radius * waves));
+                for wave in 0..waves as u32 {
+                    let first = if wave == 0 { -turn } else { -2.0 * turn };
+                    legs.extend([bend(first), bend(2.0 * turn)]);
+                }
+                legs.push(bend(-turn));
+            }
+            Run::Zigzag => {
+                // two legs and their bends: 2 (l cos a + 2 r sin a)
+                let (sin, cos) = libm::sincos(SLANT);
+                let shortest = 2.0 * (LEG * cos + 2.0 * radius * sin);
+                at_least("length", length, shortest + 2.0 * LEAD)?;
+                let pairs = (bent / shortest + 1e-9).floor();
+                let leg = (bent / pairs / 2.0 - 2.0 * radius * sin) / cos;
+                for pair in 0..pairs as u32 {
+                    let first = if pair == 0 { -SLANT } else { -2.0 * SLANT };
+                    legs.extend([
+                        bend(first),
+                        Leg::Straight(leg),
+                        bend(2.0 * SLANT),
+                        Leg::Straight(leg),
+                    ]);
+                }
+                legs.push(bend(-SLANT));
+            }
+        }
+        legs.push(Leg::Straight(LEAD));
+        Ok(legs)
+    }
+
+    fn corridor(&self, canvas: &mut Canvas, way: &Way, width: f64) {
+        let look = canvas.look;
+        let edge = (width + look.stroke) / 2.0;
+        for side in [1.0, -1.0] {
+            canvas.strokes(|_| Part::Cool, way, side * edge);
+        }
+        let long = way.length(0.0);
+        for share in [0.16, 0.5, 0.84] {
+            canvas.chevron(Part::Bright, way.pose(0.0, long * share));
+        }
+        canvas.lane(LaneKind::Corridor, way, width);
+    }
+
+    fn line(&self, canvas: &mut Canvas, way: &Way) {
+        let look = canvas.look;
+        canvas.chevron(Part::Bright, Pose::at(GO / 2.0, 0.0));
+        // two colours take turns: the lead foot changes with them
+        canvas.strokes(
+            |piece| {
+                if piece % 2 == 0 {
+                    Part::Cool
+                } else {
+                    Part::Plain
+                }
+            },
+            way,
+            0.0,
+        );
+        canvas.lane(LaneKind::Line, way, look.stroke);
+    }
+}
+
+impl Family for LaneFamily {
+    fn name(&self) -> &'static str {
+        self.name
+    }
+
+    fn lengths(&self) -> &'static [LengthSpec] {
+        match (self.run, self.kind) {
+            (Run::Straight, LaneKind::Corridor) => &STRAIGHT_WIDE,
+            (Run::Straight, LaneKind::Line) => &STRAIGHT_THIN,
+            (_, LaneKind::Corridor) => &BENT_WIDE,
+            (_, LaneKind::Line) => &BENT_THIN,
+        }
+    }
+
+    fn activities(&self) -> &'static [&'static str] {
+        match (self.run, self.kind) {
+            (Run::Straight, LaneKind::Corridor) => &["run", "gallop", "slide", "skip"],
+            (_, LaneKind::Corridor) => &["gallop", "skip", "run", "walk"],
+            (Run::Straight, LaneKind::Line) => &["walk", "gallop", "slide", "hop"],
+            (_, LaneKind::Line) => &["walk", "gallop", "slide"],
+        }
+    }
+
+    fn can_mirror(&self) -> bool {
+        true
+    }
+
+    fn make(&self, lengths: &[f64], look: &Look) -> Result<Figure, Fault> {
+        let (length, width, radius, kept) = match (self.run, self.kind) {
+            (Run::Straight, LaneKind::Corridor) => {
+                let taken = take(&STRAIGHT_WIDE, lengths)?;
+                (taken[0], taken[1], 1.0, named(&STRAIGHT_WIDE, taken))
+            }
+            (Run::Straight, LaneKind::Line) => {
+                let taken = take(&STRAIGHT_THIN, lengths)?;
+                (taken[0], look.stroke, 1.0, named(&STRAIGHT_THIN, taken))
+            }
+            (_, LaneKind::Corridor) => {
+                let taken = take(&BENT_WIDE, lengths)?;
+                (taken[0], taken[1], taken[2], named(&BENT_WIDE, taken))
+            }
+            (_, LaneKind::Line) => {
+                let taken = take(&BENT_THIN, lengths)?;
+                (taken[0], look.stroke, taken[1], named(&BENT_THIN, taken))
+            }
+        };
+        let mut canvas = Canvas::new(look);
+        let legs = self.legs(length, radius)?;
+        let (begin, start, stop_wide) = match self.kind {
+            LaneKind::Corridor => (0.12, look.start_lane, width),
+            LaneKind::Line => (GO, look.start, look.start),
+        };
+        let way = Way::new(Pose::at(begin, 0.0), legs);
+        canvas.start_mark(Pose::at(0.0, 0.0), start);
+        match self.kind {
+            LaneKind::Corridor => self.corridor(&mut canvas, &way, width),
+            LaneKind::Line => self.line(&mut canvas, &way),
+        }
+        let last = way.pose(0.0, way.length(0.0)).at;
+        let stop = last.x + 0.15 + look.roll;
+        canvas.bar(Pose::at(stop, last.y), 2.0, stop_wide);
+        if self.kind == LaneKind::Corridor {
+            canvas.turning(
+                coord! { x: stop + look.roll + 0.35 + look.turn / 2.0 + look.stroke, y: last.y },
+            );
+        }
+        let middle = way.line(0.0, 0.0, way.length(0.0), 0.01);
+        let reach = |by: fn(f64, f64) -> f64| middle.iter().map(|at| at.y).fold(0.0, by);
+        let aside = (width / 2.0 + look.stroke).max(look.turn / 2.0 + look.stroke) + look.sway;
+        let aside = if self.kind == LaneKind::Line {
+            0.45
+        } else {
+            aside
+        };
+        canvas.pebbles(Pose::at(-0.1, 0.0).at, 1.30, 0.60 * PI, 1.0, 4);
+        canvas.needs(rect(
+            [
+                -start / 2.0 - look.behind,
+                stop + look.roll + look.run_out_run,
+            ],
+            [reach(f64::min) - aside, reach(f64::max) + aside],
+        ));
+        Ok(canvas.figure(self.name, kept, 1))
+    }
+}
