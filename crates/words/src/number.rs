@@ -41,9 +41,9 @@ pub fn length(metres: f64, units: Units, language: Language) -> String {
     unit::show::length(metres, units, 2, language.mark())
 }
 
-/// A length as a tape was read, metres to the millimetre.
+/// A length as a tape was read: metres to the millimetre, inches to the eighth.
 pub fn reading(metres: f64, units: Units, language: Language) -> String {
-    unit::show::length(metres, units, 3, language.mark())
+    unit::show::reading(metres, units, language.mark())
 }
 
 /// An area in the user's unit.

@@ -20,9 +20,44 @@ use crate::catalogue::Catalogue;
 /// The files that were read, by the name that places carry.
 pub type Sheaf = BTreeMap<Arc<str>, Arc<str>>;
 
-/// A note as text, with a line feed at its end.
-pub fn render(note: &Note, files: &Sheaf, catalogue: &Catalogue, units: Units) -> String {
+/// The terminal's colours; without them nothing is lost, since words say it too.
+struct Ink {
+    severity: &'static str,
+    frame: &'static str,
+    off: &'static str,
+}
+
+impl Ink {
+    fn of(severity: Severity, colour: bool) -> Ink {
+        if !colour {
+            return Ink {
+                severity: "",
+                frame: "",
+                off: "",
+            };
+        }
+        Ink {
+            severity: match severity {
+                Severity::Error => "\x1b[1;31m",
+                Severity::Warning => "\x1b[1;33m",
+                Severity::Advice => "\x1b[1;36m",
+            },
+            frame: "\x1b[34m",
+            off: "\x1b[0m",
+        }
+    }
+}
+
+/// A note as text, with a line feed at its end; `colour` for a terminal that shows it.
+pub fn render(
+    note: &Note,
+    files: &Sheaf,
+    catalogue: &Catalogue,
+    units: Units,
+    colour: bool,
+) -> String {
     let mut out = String::new();
+    let ink = Ink::of(note.severity, colour);
     let severity = catalogue.word(match note.severity {
         Severity::Error => "severity-error",
         Severity::Warning => "severity-warning",
@@ -34,9 +69,14 @@ pub fn render(note: &Note, files: &Sheaf, catalogue: &Catalogue, units: Units) -
             None => _ = write!(out, "{} ", at.file),
         }
     }
-    _ = writeln!(out, "{severity}: {}", catalogue.say(&note.what, units));
-    for at in note.at.iter().chain(&note.also) {
-        point(&mut out, at, files);
+    let what = catalogue.say(&note.what, units);
+    _ = writeln!(out, "{}{severity}{}: {what}", ink.severity, ink.off);
+    for (nth, at) in note.at.iter().chain(&note.also).enumerate() {
+        // A second file is named before its line.
+        if nth > 0 && note.at.as_ref().is_some_and(|first| first.file != at.file) {
+            _ = writeln!(out, "  {}:", at.file);
+        }
+        point(&mut out, at, files, &ink);
     }
     for (label, message) in [
         ("label-expected", &note.expected),
@@ -111,7 +151,7 @@ fn floor(text: &str, at: usize) -> usize {
 /// Past this many characters a line is cut, so that the finger stays in sight.
 const WIDTH: usize = 96;
 
-fn point(out: &mut String, at: &Place, files: &Sheaf) {
+fn point(out: &mut String, at: &Place, files: &Sheaf, ink: &Ink) {
     let Some(spot) = spot(at, files) else { return };
     let skip = if spot.before + spot.under > WIDTH {
         spot.before.saturating_sub(WIDTH / 2)
@@ -122,12 +162,17 @@ fn point(out: &mut String, at: &Place, files: &Sheaf) {
     let shown = shown.replace('\t', " ");
     let number = spot.line.to_string();
     let gutter = " ".repeat(number.len());
-    _ = writeln!(out, "  {number} | {}", shown.trim_end());
+    let Ink {
+        severity,
+        frame,
+        off,
+    } = ink;
+    _ = writeln!(out, "  {frame}{number} |{off} {}", shown.trim_end());
     let reach = WIDTH.saturating_sub(spot.before - skip).max(1);
     let finger = "^".repeat(spot.under.clamp(1, reach));
     _ = writeln!(
         out,
-        "  {gutter} | {}{finger}",
+        "  {frame}{gutter} |{off} {}{severity}{finger}{off}",
         " ".repeat(spot.before - skip)
     );
 }
@@ -145,7 +190,13 @@ mod tests {
         let text = "from,to,reading\r\nA,B,ocho\r\n";
         let files = Sheaf::from([(Arc::clone(&file), Arc::from(text))]);
         let note = Note::error(Place::new(&file, 21, 25), msg!("nothing-says-this"));
-        let shown = render(&note, &files, Catalogue::of(Language::En), Units::Metres);
+        let shown = render(
+            &note,
+            &files,
+            Catalogue::of(Language::En),
+            Units::Metres,
+            false,
+        );
         assert_eq!(
             shown,
             "tape.csv:2:5 error: nothing-says-this\n  2 | A,B,ocho\n    |     ^^^^\n"
@@ -161,7 +212,7 @@ mod tests {
             for start in 0..text.len() + 3 {
                 for end in [start, start + 1, start + 500] {
                     let note = Note::warning(Place::new(&file, start, end), msg!("k"));
-                    assert!(!render(&note, &files, catalogue, Units::Feet).is_empty());
+                    assert!(!render(&note, &files, catalogue, Units::Feet, true).is_empty());
                 }
             }
         }
