@@ -110,6 +110,7 @@ enum Shape {
 /// The figures' files, by room.
 const FILES: &[(&str, &str)] = &[
     ("survey", include_str!("../figures/survey.toml")),
+    ("project", include_str!("../figures/project.toml")),
     ("ground", include_str!("../figures/ground.toml")),
     ("children", include_str!("../figures/children.toml")),
     ("marking", include_str!("../figures/marking.toml")),

@@ -1,0 +1,27 @@
+//! The ledger figures that this room reads.
+
+ledger::figures! {
+    /// How many times less sure a cloth tape is.
+    pub WORN = "tape.worn_factor";
+    /// Standard deviation of an offset's right angle, degrees.
+    pub OFFSET_ANGLE = "offset.angle_sigma";
+    /// Standard deviation of a corner that looks square, degrees.
+    pub SQUARE = "square.angle_sigma";
+    /// Standard deviation of a point on a line, metres.
+    pub STRAIGHT = "straight.sigma";
+    /// Standard deviation of a point traced on an open map, metres.
+    pub OUTLINE = "outline.sigma";
+    /// Clear width of a route where none is said, metres.
+    pub ROUTE = "route.play-width";
+}
+
+#[cfg(test)]
+mod tests {
+    #[test]
+    fn every_figure_is_in_the_ledger() {
+        let ledger = ledger::Ledger::shipped().expect("the shipped ledger reads");
+        for key in super::FIGURES {
+            assert!(ledger.figure(key.0).is_some(), "{} is missing", key.0);
+        }
+    }
+}
