@@ -187,16 +187,21 @@ impl Grid {
         for point in shapes.iter().flatten().flatten() {
             *uses.entry((point.x, point.y)).or_default() += 1;
         }
-        let slim = |ring: &Ring| -> LineString<f64> {
+        // The overlay winds a hole the wrong way once in some thousands: wound here.
+        let slim = |ring: &Ring, anticlockwise: bool| -> LineString<f64> {
             let shared = |point: &IntPoint| uses.get(&(point.x, point.y)).is_some_and(|&n| n > 1);
-            let ring = straightened(ring, shared);
+            let mut ring = straightened(ring, shared);
+            if (area2(&ring) > 0) != anticlockwise {
+                ring.reverse();
+            }
             let mut line: Vec<_> = ring.iter().map(|&point| self.metres(point)).collect();
             line.extend(line.first().copied());
             LineString(line)
         };
         let polygons = shapes.iter().filter_map(|shape| {
             let (outer, holes) = shape.split_first()?;
-            Some(Polygon::new(slim(outer), holes.iter().map(slim).collect()))
+            let holes = holes.iter().map(|hole| slim(hole, false));
+            Some(Polygon::new(slim(outer, true), holes.collect()))
         });
         MultiPolygon(polygons.collect())
     }
