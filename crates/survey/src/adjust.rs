@@ -121,7 +121,10 @@ pub fn adjust(network: &Network, ledger: &Ledger) -> Noted<Option<Survey>> {
             .map(|(place, &n)| (n, place))
             .collect(),
         groups,
+        enough: unchecked,
+        alike: limits.alike,
         tape: tape(network, ledger),
+        taped: next::taped(network),
     };
     survey.next_readings = next::next(&fit, &wants);
     let islands = islands(network, &readings, &frame);

@@ -70,11 +70,17 @@ pub(crate) fn settle(
     let mut open: Vec<(Vec<PointId>, [PointId; 2])> = Vec::new();
     let near = neighbours(frame, readings, at.len());
     let lone = (0..at.len()).filter_map(|p| Some((vec![p], widest(&near[p], at)?)));
-    for (part, across) in lone
-        .collect::<Vec<_>>()
-        .into_iter()
-        .chain(cut_off(frame, &near))
-    {
+    let mut candidates: Vec<(Vec<PointId>, [PointId; 2])> = lone.collect();
+    candidates.extend(cut_off(frame, &near));
+    // Known points in a line see the rest on either side.
+    let known: Vec<PointId> = (0..at.len())
+        .filter(|&p| frame.known[p].is_some())
+        .collect();
+    let rest = (0..at.len())
+        .filter(|&p| frame.known[p].is_none())
+        .collect();
+    candidates.extend(widest(&known, at).map(|line| (rest, line)));
+    for (part, across) in candidates {
         if part
             .iter()
             .any(|&p| frame.fixed[2 * p] || frame.fixed[2 * p + 1])
@@ -120,7 +126,7 @@ pub(crate) fn place_others(at: &[Place], images: &mut [Image]) {
 }
 
 /// A place across the line through two others.
-fn across(p: Place, a: Place, b: Place) -> Option<Place> {
+pub(crate) fn across(p: Place, a: Place, b: Place) -> Option<Place> {
     let way = minus(b, a);
     let long = length(way);
     let n = turned(scaled(way, 1.0 / long));

@@ -3,8 +3,10 @@
 //! A further distance with row a and sigma s takes Q to Q - Qaᵀ aQ / (s² + aQaᵀ). Where the
 //! readings are blind the same works on Q + D² n nᵀ, with the motion n allowed to be D wide.
 
+use std::collections::BTreeMap;
+
 use crate::fit::Fit;
-use crate::mirror::{Image, Settled};
+use crate::mirror::{Image, Settled, across};
 use crate::model::{Place, apart, plus, scaled};
 use crate::network::{Kind, Network, PointId, Reading, Tape};
 use crate::report::{ellipse, fine};
@@ -24,6 +26,9 @@ const FIXED: f64 = 1.0;
 /// Points that are tried as other ends of a reading to a loose point.
 const TRIED: usize = 200;
 
+/// Unchecked readings and groups that are minded at once: the worst.
+const MINDED: usize = 12;
+
 /// Readings, points and groups that call for help.
 pub(crate) struct Wants<'a> {
     pub(crate) network: &'a Network,
@@ -33,7 +38,28 @@ pub(crate) struct Wants<'a> {
     pub(crate) unchecked: Vec<(usize, usize)>,
     /// Groups by place in the fit.
     pub(crate) groups: Vec<Vec<usize>>,
+    /// A reading of so much redundancy is checked.
+    pub(crate) enough: f64,
+    /// A group whose w correlate less is told apart.
+    pub(crate) alike: f64,
     pub(crate) tape: Tape,
+    /// Sigma of the first reading of each taped pair, the lower point first.
+    pub(crate) taped: BTreeMap<(PointId, PointId), f64>,
+}
+
+/// The taped pairs of a network.
+pub(crate) fn taped(network: &Network) -> BTreeMap<(PointId, PointId), f64> {
+    let mut taped = BTreeMap::new();
+    for reading in &network.readings {
+        if let Kind::Distance { from, to } = reading.kind {
+            taped.entry(pair(from, to)).or_insert(reading.sigma);
+        }
+    }
+    taped
+}
+
+fn pair(a: PointId, b: PointId) -> (PointId, PointId) {
+    (a.min(b), a.max(b))
 }
 
 type Terms = ([(usize, f64); 6], usize);
@@ -131,8 +157,8 @@ impl Wants<'_> {
     fn terms(&self, state: &State, from: PointId, to: PointId) -> Option<Terms> {
         let long = apart(state.fit.at[from], state.fit.at[to]);
         let kind = Kind::Distance { from, to };
-        let taped = self.network.readings.iter().find(|r| is_pair(r, from, to));
-        let sigma = taped.map_or_else(|| self.tape.sigma(long), |r| r.sigma);
+        let taped = self.taped.get(&pair(from, to));
+        let sigma = taped.copied().unwrap_or_else(|| self.tape.sigma(long));
         (long > 0.0).then(|| state.fit.terms(kind, sigma))
     }
 
@@ -150,7 +176,7 @@ impl Wants<'_> {
                 .filter(|&q| q != p && !(wide.contains(&q) && q < p))
                 .take(TRIED)
             {
-                if self.network.readings.iter().any(|r| is_pair(r, p, q)) {
+                if self.taped.contains_key(&pair(p, q)) {
                     continue;
                 }
                 let Some(terms) = self.terms(state, p, q) else {
@@ -179,28 +205,63 @@ impl Wants<'_> {
         if let Some((_, next, terms)) = best {
             return Some((next, terms));
         }
+        let image = self
+            .images
+            .iter()
+            .find(|i| i.settled == Settled::Open && !told(i.part[0]));
+        let (p, other, barred) = match image {
+            Some(image) => (image.part[0], image.other, image.part.clone()),
+            None => self.half_fixed(state, named)?,
+        };
         // Of a point with two places: the reading by which these differ most.
-        let open = |i: &&Image| i.settled == Settled::Open && !told(i.part[0]);
-        let image = self.images.iter().find(open)?;
-        let p = image.part[0];
         let tells = |q: PointId| {
-            (apart(state.fit.at[q], state.fit.at[p]) - apart(state.fit.at[q], image.other)).abs()
+            (apart(state.fit.at[q], state.fit.at[p]) - apart(state.fit.at[q], other)).abs()
         };
         let q = (0..points)
-            .filter(|q| !self.loose[*q] && !image.part.contains(q))
+            .filter(|q| *q != p && !self.loose[*q] && !barred.contains(q))
             .max_by(|a, b| tells(*a).total_cmp(&tells(*b)).then(b.cmp(a)))?;
         let terms = self.terms(state, p, q)?;
+        let (helps, before) = (Help::Fixes(p), f64::INFINITY);
         let after = fine(state.axis(p, Some(&terms)));
         Some((
             NextReading {
                 from: p,
                 to: q,
-                helps: Help::Fixes(p),
-                before: f64::INFINITY,
+                helps,
+                before,
                 after,
             },
             terms,
         ))
+    }
+
+    /// A point that one named reading gives a second place to, where that is, and the points
+    /// it is then taped to.
+    fn half_fixed(
+        &self,
+        state: &State,
+        named: &[NextReading],
+    ) -> Option<(PointId, Place, Vec<PointId>)> {
+        named.iter().find_map(|next| {
+            let p = next.from;
+            let others = |pairs: &mut dyn Iterator<Item = (PointId, PointId)>| -> Vec<PointId> {
+                let of_p =
+                    |(a, b): (PointId, PointId)| (a == p).then_some(b).or((b == p).then_some(a));
+                pairs.filter_map(of_p).collect()
+            };
+            let mut ends = others(&mut self.taped.keys().copied());
+            ends.extend(others(&mut named.iter().map(|n| (n.from, n.to))));
+            let by_tape = |r: &&Reading| {
+                r.kind.points().any(|q| q == p) && !matches!(r.kind, Kind::Distance { .. })
+            };
+            match (next.helps, ends.as_slice()) {
+                (Help::Fixes(_), &[a, b]) if !self.network.readings.iter().any(|r| by_tape(&r)) => {
+                    let at = &state.fit.at;
+                    Some((p, across(at[p], at[a], at[b])?, ends))
+                }
+                _ => None,
+            }
+        })
     }
 
     /// The reading that gives most to unchecked readings and locked groups.
@@ -209,19 +270,22 @@ impl Wants<'_> {
             let reading = state.fit.system.readings()[place];
             state.fit.terms(reading.kind, reading.sigma)
         };
-        let unchecked: Vec<(usize, Terms)> = self
+        let spare = |terms: &Terms| 1.0 - state.between(terms, terms);
+        let mut unchecked: Vec<(usize, Terms)> = self
             .unchecked
             .iter()
             .map(|&(n, place)| (n, of(place)))
             .collect();
-        let groups: Vec<Vec<Terms>> = self
-            .groups
-            .iter()
-            .map(|g| g.iter().take(6).map(|&place| of(place)).collect())
-            .collect();
-        if unchecked.is_empty() && groups.is_empty() {
-            return None;
-        }
+        unchecked.retain(|(_, terms)| spare(terms) < self.enough);
+        unchecked.sort_by(|a, b| spare(&a.1).total_cmp(&spare(&b.1)));
+        unchecked.truncate(MINDED);
+        let members = |group: &Vec<usize>| {
+            group
+                .iter()
+                .take(MINDED / 2)
+                .map(|&place| of(place))
+                .collect()
+        };
         let alike = |group: &[Terms], c: Option<&Terms>| {
             let cov = |a: &Terms, b: &Terms| {
                 c.map_or_else(|| state.between(a, b), |c| state.after(a, b, c))
@@ -235,11 +299,15 @@ impl Wants<'_> {
             }
             most.min(1.0)
         };
+        let groups: Vec<(usize, Vec<Terms>)> = (self.groups.iter().map(members).enumerate())
+            .filter(|(_, group): &(usize, Vec<Terms>)| alike(group, None) > self.alike)
+            .take(MINDED)
+            .collect();
         let before_r: Vec<f64> = unchecked
             .iter()
             .map(|(_, t)| 1.0 - state.between(t, t))
             .collect();
-        let before_g: Vec<f64> = groups.iter().map(|g| alike(g, None)).collect();
+        let before_g: Vec<f64> = groups.iter().map(|(_, g)| alike(g, None)).collect();
         let mut best: Option<(f64, NextReading, Terms)> = None;
         for (from, to) in self.pairs(state, named) {
             let Some(terms) = self.terms(state, from, to) else {
@@ -253,7 +321,7 @@ impl Wants<'_> {
             let gains_g: Vec<f64> = groups
                 .iter()
                 .zip(&before_g)
-                .map(|(g, before)| before - alike(g, Some(&terms)))
+                .map(|((_, g), before)| before - alike(g, Some(&terms)))
                 .collect();
             let total: f64 = gains_r.iter().chain(&gains_g).sum();
             if best.as_ref().is_some_and(|(most, ..)| total <= *most) {
@@ -268,7 +336,7 @@ impl Wants<'_> {
                 (Some((r, i)), g) if g.is_none_or(|(g, _)| r >= g) => {
                     (Help::Checks(unchecked[i].0), before_r[i], before_r[i] + r)
                 }
-                (_, Some((g, i))) => (Help::Separates(i), before_g[i], before_g[i] - g),
+                (_, Some((g, i))) => (Help::Separates(groups[i].0), before_g[i], before_g[i] - g),
                 _ => continue,
             };
             let next = NextReading {
@@ -298,7 +366,7 @@ impl Wants<'_> {
                 if named.iter().any(said) {
                     continue;
                 }
-                let taped = || self.network.readings.iter().any(|r| is_pair(r, a, b));
+                let taped = || self.taped.contains_key(&(a, b));
                 if !simple || sees(&ring, at[a], at[b]) || taped() {
                     pairs.push((a, b));
                 }
@@ -306,10 +374,6 @@ impl Wants<'_> {
         }
         pairs
     }
-}
-
-fn is_pair(reading: &Reading, a: PointId, b: PointId) -> bool {
-    matches!(reading.kind, Kind::Distance { from, to } if (from, to) == (a, b) || (from, to) == (b, a))
 }
 
 /// Whether the straight way between two places stays inside the ring: it crosses no side,

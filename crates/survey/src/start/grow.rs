@@ -1,12 +1,15 @@
 //! Placing points one after another, on several drafts at once.
 
 use super::loci::{crossings, loci};
-use super::{Draft, Soft, spread};
+use super::{DRAFTS, Draft, Soft, spread};
 use crate::model::{Place, apart, cross, length, row, value};
 use crate::network::{Kind, PointId};
 
-/// Drafts that live at once: six undecided mirrors, all combinations.
-const DRAFTS: usize = 64;
+/// A draft that costs so much more than the best (two or three wild readings) is given up.
+const HOPELESS: f64 = 40.0;
+
+/// Points in all drafts together, past which the dearest drafts go: work stays bounded.
+const DRAFTED: usize = 1200;
 
 /// Readings of a point that are crossed pairwise; the others judge.
 const CROSSED: usize = 6;
@@ -17,27 +20,48 @@ const CROSSES_WELL: f64 = 0.3;
 /// Places every point that crossings can reach. Points that at most two readings hold can
 /// decide nothing for others: they come last, and both their mirrors fit.
 pub(crate) fn grow(soft: &Soft, drafts: &mut Vec<Draft>, placed: &mut [bool]) {
-    let core = core(soft, placed);
-    let mut refine_at = 4;
-    for whole in [false, true] {
-        let mut ripe: Vec<Option<(usize, f64)>> = vec![None; soft.points];
-        while let Some(point) = next(soft, drafts, placed, &mut ripe, |p| whole || core[p]) {
-            branch(soft, drafts, placed, point, if whole { 1 } else { DRAFTS });
-            placed[point] = true;
-            let count = placed.iter().filter(|p| **p).count();
-            if count >= refine_at {
-                refine_at = count + count / 3 + 1;
-                for draft in drafts.iter_mut() {
-                    soft.refine(draft, placed, 4);
-                }
+    let nothing = vec![false; soft.points];
+    grow_core(soft, drafts, placed, &nothing);
+    grow_by(soft, drafts, placed, 1, |_| true);
+}
+
+/// The same for what more than two readings hold, with points that are `barred` left out.
+pub(crate) fn grow_core(
+    soft: &Soft,
+    drafts: &mut Vec<Draft>,
+    placed: &mut [bool],
+    barred: &[bool],
+) {
+    let core = core(soft, placed, barred);
+    grow_by(soft, drafts, placed, DRAFTS, |p| core[p]);
+}
+
+fn grow_by(
+    soft: &Soft,
+    drafts: &mut Vec<Draft>,
+    placed: &mut [bool],
+    most: usize,
+    wanted: impl Fn(PointId) -> bool + Copy,
+) {
+    let mut ripe: Vec<Option<(usize, f64)>> = vec![None; soft.points];
+    let mut count = placed.iter().filter(|p| **p).count();
+    let mut refine_at = (count + count / 3 + 1).max(4);
+    while let Some(point) = next(soft, drafts, placed, &mut ripe, wanted) {
+        branch(soft, drafts, placed, point, most);
+        placed[point] = true;
+        count += 1;
+        if count >= refine_at {
+            refine_at = count + count / 3 + 1;
+            for draft in drafts.iter_mut() {
+                soft.refine(draft, placed, 4);
             }
         }
     }
 }
 
 /// Points that stay when those with two readings or fewer are taken away one by one.
-fn core(soft: &Soft, placed: &[bool]) -> Vec<bool> {
-    let mut inside: Vec<bool> = vec![true; soft.points];
+fn core(soft: &Soft, placed: &[bool], barred: &[bool]) -> Vec<bool> {
+    let mut inside: Vec<bool> = barred.iter().map(|b| !b).collect();
     loop {
         let weak: Vec<PointId> = (0..soft.points)
             .filter(|&p| inside[p] && !placed[p] && ties(soft, p, &inside).len() <= 2)
@@ -52,7 +76,7 @@ fn core(soft: &Soft, placed: &[bool]) -> Vec<bool> {
 }
 
 /// Readings of `p` to points of `placed`, of repeated ones only the first.
-fn ties(soft: &Soft, p: PointId, placed: &[bool]) -> Vec<usize> {
+pub(crate) fn ties(soft: &Soft, p: PointId, placed: &[bool]) -> Vec<usize> {
     let mut seen: Vec<(u8, Vec<PointId>)> = Vec::new();
     let others_placed = |n: usize| soft.readings[n].kind.points().all(|q| q == p || placed[q]);
     soft.touching[p]
@@ -179,7 +203,10 @@ fn branch(soft: &Soft, drafts: &mut Vec<Draft>, placed: &[bool], point: PointId,
     }
     if !grown.is_empty() {
         grown.sort_by(|a, b| a.cost.total_cmp(&b.cost));
-        grown.truncate(DRAFTS);
+        let count = placed.iter().filter(|p| **p).count();
+        let best = grown[0].cost;
+        grown.retain(|d| d.cost <= best + HOPELESS);
+        grown.truncate((DRAFTED / count.max(1)).clamp(4, DRAFTS));
         *drafts = grown;
     }
 }

@@ -23,6 +23,9 @@ const DRIFT: f64 = 2e-3;
 /// The same for angles, radians.
 const DRIFT_ANGLE: f64 = 1e-2;
 
+/// Drafts that live at once: six undecided mirrors, all combinations.
+const DRAFTS: usize = 64;
+
 /// A later draft must cost so much less than an earlier one: the user's rough places go
 /// first, and they also settle mirrors.
 const CLEARLY: f64 = 0.5;
