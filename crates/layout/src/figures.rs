@@ -16,8 +16,6 @@ ledger::figures! {
     pub PAR_SLIDE = "layout.par.slide";
     /// The same for the skip.
     pub PAR_SKIP = "layout.par.skip";
-    /// Longest wait between two turns.
-    pub WAIT = "layout.wait";
     /// Time between two children let go on one track.
     pub RELEASE = "layout.release";
     /// Children that share one track.
@@ -50,14 +48,10 @@ ledger::figures! {
     pub WAIT_CLEAR = "layout.wait-clear";
     /// Lane width in single file.
     pub LANE_SINGLE = "layout.lane-single";
-    /// Lane width for wheels.
-    pub LANE_WHEELS = "layout.lane-wheels";
     /// From a quiet figure to a fast lane.
     pub CALM = "layout.calm";
     /// Turn off the walls that still reads as square, degrees.
     pub SQUARE = "layout.square";
-    /// Fixtures this high hide what lies behind.
-    pub EYE = "layout.eye";
     /// Paint of a standing figure to a hard edge.
     pub MARGIN_STILL = "layout.margin-still";
     /// A travel lane to a hard edge.
@@ -70,6 +64,8 @@ ledger::figures! {
     pub WHEELS_WAY = "layout.wheels-way";
     /// Paint against ground.
     pub CONTRAST = "layout.contrast";
+    /// Middle of the envelopes off the middle of the free ground.
+    pub BALANCE = "layout.balance";
     /// Waiting spots to doors and gates.
     pub GATE_CLEAR = "layout.gate-clear";
 }

@@ -127,26 +127,22 @@ pub fn targets(
     targets
 }
 
-/// Expected practice a minute of one turn: min(1, 60 c / (t par)), with t the longer of
-/// pass and walk back, and the release of the children who share the track.
+/// Good contacts of one turn that count as full practice: t par / 60, with t the longer of
+/// pass and walk back, and the release of the children who share the track; e is then the
+/// mean over z of min(1, c(z) / full).
 ///
-/// - `contacts`: expected good contacts of the skill in one pass
 /// - `pass_s`, `walk_back_s`: seconds
 /// - `years`: the child's age
 ///
-/// 0 for a skill without par.
-pub fn yield_of_turn(
+/// `None` for a skill without par.
+pub fn full_turn(
     skill: Skill,
     years: f64,
-    contacts: f64,
     pass_s: f64,
     walk_back_s: f64,
     ledger: &Ledger,
-) -> f64 {
-    let Some(par) = fig::par(skill) else {
-        return 0.0;
-    };
+) -> Option<f64> {
+    let par = fig::par(skill)?;
     let share = ledger.number(fig::RELEASE) * ledger.number(fig::TRACK_CHILDREN);
-    let turn = (pass_s + walk_back_s).max(share);
-    (60.0 * contacts / (turn * ledger.at_age(par, years))).clamp(0.0, 1.0)
+    Some((pass_s + walk_back_s).max(share) * ledger.at_age(par, years) / 60.0)
 }

@@ -1,0 +1,173 @@
+//! Convex pieces, their Minkowski sums, and when two figures touch.
+//!
+//! A figure moved by t meets an obstacle exactly when t lies in the sum of the obstacle and
+//! the figure turned inside out. For convex pieces that sum is convex again, so "does it
+//! fit" is one look at a few half-planes: exact, for any t, with no grid in it.
+
+use geo::Area;
+use geo::{ConvexHull, Coord, Polygon, TriangulateEarcut};
+
+/// A convex ring, anticlockwise, not closed; two corners make a segment.
+pub(crate) type Ring = Vec<Coord<f64>>;
+
+/// Metres that pieces are kept apart, so that a plan's rounding never makes them overlap.
+pub(crate) const GAP: f64 = 1e-4;
+
+/// A hull that covers at most this much more than its polygon stands for it.
+const HULL_WASTE: f64 = 0.02;
+
+/// A polygon as convex pieces that cover it: its hull where that wastes little, else
+/// triangles.
+pub(crate) fn pieces(polygon: &Polygon<f64>) -> Vec<Ring> {
+    let hull = polygon.convex_hull();
+    let area = polygon.unsigned_area();
+    if hull.unsigned_area() <= area * (1.0 + HULL_WASTE) {
+        return vec![open(&hull)];
+    }
+    polygon
+        .earcut_triangles_iter()
+        .map(|triangle| open(&triangle.to_polygon().convex_hull()))
+        .collect()
+}
+
+/// The corners of a polygon's outer ring, the last not repeated.
+pub(crate) fn open(polygon: &Polygon<f64>) -> Ring {
+    let mut ring: Ring = polygon.exterior().coords().copied().collect();
+    ring.pop();
+    ring
+}
+
+/// Half-planes n . p <= c, n of length 1; the inside of a convex ring.
+#[derive(Clone, Debug)]
+pub(crate) struct Halves {
+    sides: Vec<(Coord<f64>, f64)>,
+    pub(crate) low: Coord<f64>,
+    pub(crate) high: Coord<f64>,
+}
+
+impl Halves {
+    /// Whether p lies outside by more than [`GAP`].
+    pub(crate) fn clear_of(&self, p: Coord<f64>) -> bool {
+        p.x < self.low.x - GAP
+            || p.x > self.high.x + GAP
+            || p.y < self.low.y - GAP
+            || p.y > self.high.y + GAP
+            || self
+                .sides
+                .iter()
+                .any(|(n, c)| n.x * p.x + n.y * p.y > c + GAP)
+    }
+
+    /// How deep p lies inside; negative or 0 outside.
+    pub(crate) fn depth(&self, p: Coord<f64>) -> f64 {
+        self.sides
+            .iter()
+            .map(|(n, c)| c - n.x * p.x - n.y * p.y)
+            .fold(f64::INFINITY, f64::min)
+    }
+
+    /// The stretch of the line y that is not clear; `None` where all of it is.
+    pub(crate) fn stretch(&self, y: f64) -> Option<(f64, f64)> {
+        if y < self.low.y - GAP || y > self.high.y + GAP {
+            return None;
+        }
+        let (mut low, mut high) = (self.low.x - GAP, self.high.x + GAP);
+        for (n, c) in &self.sides {
+            let rest = c + GAP - n.y * y;
+            if n.x > 0.0 {
+                high = high.min(rest / n.x);
+            } else if n.x < 0.0 {
+                low = low.max(rest / n.x);
+            } else if rest < 0.0 {
+                return None;
+            }
+        }
+        (low <= high).then_some((low, high))
+    }
+}
+
+/// Where a figure `piece` meets `obstacle` when it is moved by t: obstacle + (-piece).
+pub(crate) fn meets(obstacle: &[Coord<f64>], piece: &[Coord<f64>]) -> Halves {
+    let inside_out: Ring = piece.iter().map(|p| -*p).collect();
+    let ring = sum(obstacle, &inside_out);
+    let mut sides = Vec::with_capacity(ring.len());
+    for (a, b) in pairs(&ring) {
+        let (dx, dy) = (b.x - a.x, b.y - a.y);
+        let length = (dx * dx + dy * dy).sqrt();
+        // An edge shorter than a thousandth of the gap tells nothing of its direction.
+        if length > 1e-7 {
+            let n = Coord {
+                x: dy / length,
+                y: -dx / length,
+            };
+            sides.push((n, n.x * a.x + n.y * a.y));
+        }
+    }
+    let fold = |of: fn(&Coord<f64>) -> f64, pick: fn(f64, f64) -> f64, start: f64| {
+        ring.iter().map(of).fold(start, pick)
+    };
+    Halves {
+        sides,
+        low: Coord {
+            x: fold(|p| p.x, f64::min, f64::INFINITY),
+            y: fold(|p| p.y, f64::min, f64::INFINITY),
+        },
+        high: Coord {
+            x: fold(|p| p.x, f64::max, f64::NEG_INFINITY),
+            y: fold(|p| p.y, f64::max, f64::NEG_INFINITY),
+        },
+    }
+}
+
+/// Minkowski sum of two convex rings: their edges, in order of direction.
+fn sum(a: &[Coord<f64>], b: &[Coord<f64>]) -> Ring {
+    let lowest = |ring: &[Coord<f64>]| {
+        (0..ring.len())
+            .min_by(|i, j| {
+                (ring[*i].y, ring[*i].x)
+                    .partial_cmp(&(ring[*j].y, ring[*j].x))
+                    .unwrap_or(std::cmp::Ordering::Equal)
+            })
+            .unwrap_or(0)
+    };
+    let (start_a, start_b) = (lowest(a), lowest(b));
+    let (mut i, mut j) = (0, 0);
+    let mut ring = Vec::with_capacity(a.len() + b.len());
+    while i < a.len() || j < b.len() {
+        let (p, q) = (a[(start_a + i) % a.len()], b[(start_b + j) % b.len()]);
+        ring.push(p + q);
+        let (edge_a, edge_b) = (
+            a[(start_a + i + 1) % a.len()] - p,
+            b[(start_b + j + 1) % b.len()] - q,
+        );
+        let cross = edge_a.x * edge_b.y - edge_a.y * edge_b.x;
+        if i >= a.len() {
+            j += 1;
+        } else if j >= b.len() {
+            i += 1;
+        } else if cross > 0.0 || (cross == 0.0 && !opposite(edge_a, edge_b)) {
+            i += 1;
+            if cross == 0.0 {
+                j += 1;
+            }
+        } else if cross < 0.0 {
+            j += 1;
+        } else if edge_a.y > 0.0 || (edge_a.y == 0.0 && edge_a.x > 0.0) {
+            i += 1;
+        } else {
+            j += 1;
+        }
+    }
+    ring
+}
+
+fn opposite(a: Coord<f64>, b: Coord<f64>) -> bool {
+    a.x * b.x + a.y * b.y < 0.0
+}
+
+/// Each corner and the next, round the ring.
+pub(crate) fn pairs(ring: &[Coord<f64>]) -> impl Iterator<Item = (Coord<f64>, Coord<f64>)> + '_ {
+    ring.iter()
+        .copied()
+        .zip(ring.iter().copied().cycle().skip(1))
+}

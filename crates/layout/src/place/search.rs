@@ -1,0 +1,403 @@
+//! Poses for a set, and the best set that has poses.
+//!
+//! A set is laid figure by figure, the large ones first, each pushed toward one side of the
+//! yard until it touches; many orders and sides are tried. Where the best set does not go
+//! in, sets that need less ground are asked for, and from the best that went in a search
+//! takes figures out and puts others in. Every state of the search is a layout that keeps
+//! the hard rules, so it may stop at any time.
+
+use std::collections::BTreeMap;
+
+use geo::Coord;
+use rayon::prelude::*;
+
+use super::chance::Chance;
+use super::site::{Laid, Site, Stance};
+use crate::candidate::Candidate;
+use crate::programme::{Choice, Limits, Programme, Unsolved};
+
+/// How much the search may do, in counts: the same answer on every machine.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Work {
+    /// Branch-and-bound nodes for the bound.
+    pub bound_nodes: u64,
+    /// Nodes for each smaller set.
+    pub set_nodes: u64,
+    /// Orders tried for each set.
+    pub orders: usize,
+    /// Smaller sets asked for.
+    pub sets: usize,
+    /// Steps of each chain that exchanges figures.
+    pub steps: usize,
+    /// Rounds of improving poses when the set is settled.
+    pub polish: usize,
+}
+
+impl Default for Work {
+    /// About half a minute for a large class on a large yard, on two cores.
+    fn default() -> Work {
+        Work {
+            bound_nodes: 600,
+            set_nodes: 60,
+            orders: 48,
+            sets: 4,
+            steps: 120,
+            polish: 2,
+        }
+    }
+}
+
+/// What the search is doing; handed to the caller, who may say stop.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub enum Progress {
+    /// Proving the bound.
+    Bounding,
+    /// Trying how a set lies; how many figures it has.
+    Laying(usize),
+    /// Exchanging figures: the step, of how many, and the value so far.
+    Exchanging(usize, usize, f64),
+    /// Improving poses: the round, of how many.
+    Polishing(usize, usize),
+}
+
+/// Chains of the exchange; a count of its own, never that of the threads.
+const CHAINS: u64 = 4;
+
+/// Figures of one layout, by number of candidate.
+pub(crate) type Layout = BTreeMap<usize, Laid>;
+
+pub(crate) struct Searcher<'a> {
+    pub(crate) candidates: &'a [Candidate],
+    pub(crate) programme: &'a Programme,
+    pub(crate) site: &'a Site,
+    pub(crate) budget: f64,
+    pub(crate) seed: u64,
+    pub(crate) work: Work,
+    pub(crate) go_on: &'a (dyn Fn(Progress) -> bool + Sync),
+    /// By candidate and turn.
+    pub(crate) stances: Vec<Vec<Stance>>,
+    /// Figures that are locked, always laid.
+    pub(crate) locked: Layout,
+}
+
+/// What the search found.
+pub(crate) struct Found {
+    pub(crate) layout: Layout,
+    pub(crate) value: f64,
+    pub(crate) first: Choice,
+    pub(crate) stopped: bool,
+}
+
+impl<'a> Searcher<'a> {
+    /// Looks how each candidate may stand on the bare ground.
+    pub(crate) fn stances(candidates: &[Candidate], site: &Site) -> Vec<Vec<Stance>> {
+        candidates
+            .par_iter()
+            .map(|candidate| {
+                if candidate.refused || candidate.locked.is_some() {
+                    return Vec::new();
+                }
+                site.turns
+                    .iter()
+                    .filter_map(|turn| site.stance(candidate, *turn, false))
+                    .collect()
+            })
+            .collect()
+    }
+
+    /// The bound, and the best layout found.
+    pub(crate) fn run(&self) -> Result<Found, Unsolved> {
+        let nowhere: Vec<Vec<usize>> = (0..self.candidates.len())
+            .filter(|at| self.stances[*at].is_empty() && self.candidates[*at].locked.is_none())
+            .map(|at| vec![at])
+            .collect();
+        let stopped = std::sync::atomic::AtomicBool::new(false);
+        let go_on = |progress: Progress| {
+            let go = !stopped.load(std::sync::atomic::Ordering::Relaxed) && (self.go_on)(progress);
+            if !go {
+                stopped.store(true, std::sync::atomic::Ordering::Relaxed);
+            }
+            go
+        };
+        let first = self
+            .programme
+            .choose(&Limits::default(), self.work.bound_nodes, &|| {
+                go_on(Progress::Bounding)
+            })?;
+        let mut limits = Limits {
+            apart: nowhere,
+            ..Limits::default()
+        };
+        let mut wanted: BTreeMap<usize, f64> = BTreeMap::new();
+        let mut best = (
+            self.programme.value(&self.numbers(&self.locked))?,
+            self.locked.clone(),
+        );
+        let mut choice = first.clone();
+        for round in 0..=self.work.sets {
+            if round > 0
+                || choice
+                    .chosen
+                    .iter()
+                    .any(|k| limits.apart.contains(&vec![*k]))
+            {
+                choice = self
+                    .programme
+                    .choose(&limits, self.work.set_nodes, &|| go_on(Progress::Bounding))?;
+            }
+            for number in &choice.chosen {
+                *wanted.entry(*number).or_default() += 1.0;
+            }
+            if choice.value <= best.0 || !go_on(Progress::Laying(choice.chosen.len())) {
+                break;
+            }
+            let laid = self.lay(&choice.chosen, round as u64, &go_on);
+            let whole = laid.len() == choice.chosen.len();
+            let value = self.programme.value(&self.numbers(&laid))?;
+            let area =
+                |layout: &Layout| layout.keys().map(|k| self.candidates[*k].area).sum::<f64>();
+            let asked: f64 = choice.chosen.iter().map(|k| self.candidates[*k].area).sum();
+            let went = area(&laid);
+            if value > best.0 {
+                best = (value, laid);
+            }
+            if whole {
+                break;
+            }
+            limits.apart.push(choice.chosen.clone());
+            limits.area = Some((asked + went) / 2.0);
+        }
+        if best.0 < first.value - 1e-9 && go_on(Progress::Exchanging(0, self.work.steps, best.0)) {
+            let chains: Vec<(f64, Layout)> = (0..CHAINS)
+                .into_par_iter()
+                .map(|chain| self.exchange(chain, &best, &wanted, &go_on))
+                .collect::<Result<_, Unsolved>>()?;
+            for chain in chains {
+                if chain.0 > best.0 {
+                    best = chain;
+                }
+            }
+        }
+        let stopped = stopped.into_inner();
+        Ok(Found {
+            value: best.0,
+            layout: best.1,
+            first,
+            stopped,
+        })
+    }
+
+    /// Whether a figure has somewhere to lie among the others as they lie.
+    pub(crate) fn fits(&self, layout: &Layout, number: usize) -> bool {
+        self.stances[number]
+            .iter()
+            .any(|stance| stance.room(layout.values()).count() > 0)
+    }
+
+    fn numbers(&self, layout: &Layout) -> Vec<usize> {
+        layout.keys().copied().collect()
+    }
+
+    /// As much of a set as goes in, over many orders: the whole set, else the most worth of
+    /// it by area.
+    fn lay(&self, set: &[usize], stream: u64, go_on: &(dyn Fn(Progress) -> bool + Sync)) -> Layout {
+        let todo: Vec<usize> = set
+            .iter()
+            .copied()
+            .filter(|k| !self.locked.contains_key(k))
+            .collect();
+        /// Orders tried side by side before a look at whether one went in.
+        const STRIDE: usize = 8;
+        let mut best = (0.0, self.locked.clone());
+        for start in (0..self.work.orders).step_by(STRIDE) {
+            if !go_on(Progress::Laying(set.len())) {
+                break;
+            }
+            let tries: Vec<Layout> = (start..self.work.orders.min(start + STRIDE))
+                .into_par_iter()
+                .map(|at| {
+                    let mut chance = Chance::new(self.seed, (stream << 32) | at as u64);
+                    let mut layout = self.locked.clone();
+                    let way = self.way(&mut chance, at);
+                    let mut order = todo.clone();
+                    let noise: BTreeMap<usize, f64> = order
+                        .iter()
+                        .map(|k| {
+                            (
+                                *k,
+                                self.candidates[*k].area
+                                    * (1.0 + 0.8 * chance.share() * (at > 3) as u8 as f64),
+                            )
+                        })
+                        .collect();
+                    order.sort_by(|a, b| noise[b].total_cmp(&noise[a]).then(self.by_name(*a, *b)));
+                    for number in order {
+                        if let Some(laid) = self.insert(&layout, number, way, &mut chance) {
+                            layout.insert(number, laid);
+                        }
+                    }
+                    layout
+                })
+                .collect();
+            for layout in tries {
+                let area: f64 = layout.keys().map(|k| self.candidates[*k].area).sum();
+                if area > best.0 {
+                    best = (area, layout);
+                }
+            }
+            if best.1.len() == set.len().max(self.locked.len()) {
+                break;
+            }
+        }
+        best.1
+    }
+
+    fn by_name(&self, a: usize, b: usize) -> std::cmp::Ordering {
+        self.candidates[a].name.cmp(&self.candidates[b].name)
+    }
+
+    /// A side of the yard to push toward: the walls' own first, then any.
+    fn way(&self, chance: &mut Chance, at: usize) -> Coord<f64> {
+        let walls = self.site.turns.iter().take(8).collect::<Vec<_>>();
+        let turn = match walls.get(at % 12) {
+            Some(turn) => **turn + 0.03,
+            None => chance.share() * 2.0 * std::f64::consts::PI,
+        };
+        let (sin, cos) = libm::sincos(turn);
+        Coord { x: cos, y: sin }
+    }
+
+    /// The pose that lies farthest along `way`, whole figure counted; turns along the walls
+    /// and some of the others.
+    fn insert(
+        &self,
+        layout: &Layout,
+        number: usize,
+        way: Coord<f64>,
+        chance: &mut Chance,
+    ) -> Option<Laid> {
+        /// Share of the other turns that are tried.
+        const FAN: f64 = 0.35;
+        let along = |p: &Coord<f64>| p.x * way.x + p.y * way.y;
+        let mut best: Option<(f64, Laid)> = None;
+        for (at, stance) in self.stances[number].iter().enumerate() {
+            if at >= 8 && chance.share() > FAN {
+                continue;
+            }
+            let room = stance.room(layout.values());
+            let Some(place) = room.farthest(way) else {
+                continue;
+            };
+            let tail = stance
+                .pieces
+                .iter()
+                .flatten()
+                .map(along)
+                .fold(f64::INFINITY, f64::min);
+            let score = along(&place) + tail;
+            if best.as_ref().is_none_or(|best| score > best.0 + 1e-9) {
+                best = Some((score, stance.laid(room.slide(place, way))));
+            }
+        }
+        best.map(|best| best.1)
+    }
+
+    /// One chain of exchanges: some figures out, others in, the better kept, now and then a
+    /// slightly worse one.
+    fn exchange(
+        &self,
+        chain: u64,
+        start: &(f64, Layout),
+        wanted: &BTreeMap<usize, f64>,
+        go_on: &(dyn Fn(Progress) -> bool + Sync),
+    ) -> Result<(f64, Layout), Unsolved> {
+        let mut chance = Chance::new(self.seed, 0xE0 + chain);
+        let mut values: BTreeMap<Vec<usize>, f64> = BTreeMap::new();
+        let mut best = start.clone();
+        let mut here = start.clone();
+        let mut alone = Vec::new();
+        for number in 0..self.candidates.len() {
+            let worth = self.programme.value(&[number])?;
+            alone.push(worth / self.candidates[number].area.max(1.0));
+        }
+        for step in 0..self.work.steps {
+            if !go_on(Progress::Exchanging(step, self.work.steps, best.0)) {
+                break;
+            }
+            let mut layout = here.1.clone();
+            let mut open: Vec<usize> = layout
+                .keys()
+                .copied()
+                .filter(|k| !self.locked.contains_key(k))
+                .collect();
+            open.sort_by(|a, b| self.by_name(*a, *b));
+            let out = 1 + chance.below(3);
+            let mut gone = Vec::new();
+            // Neighbours go together, so that what they leave is one piece of ground.
+            if !open.is_empty() {
+                let middle = layout[&open[chance.below(open.len())]].pose.at;
+                let from = |k: &usize| crate::geometry::length(layout[k].pose.at - middle);
+                open.sort_by(|a, b| from(a).total_cmp(&from(b)));
+                gone.extend(open.iter().take(out).copied());
+                for number in &gone {
+                    layout.remove(number);
+                }
+            }
+            let mut order: Vec<(f64, usize)> = (0..self.candidates.len())
+                .filter(|k| !layout.contains_key(k) && !self.stances[*k].is_empty())
+                .map(|k| {
+                    let pull = alone[k] * (1.0 + wanted.get(&k).copied().unwrap_or(0.0));
+                    // The exponential race: a figure comes early in proportion to its pull.
+                    (-libm::log(1.0 - chance.share()) / pull.max(1e-12), k)
+                })
+                .collect();
+            order.sort_by(|a, b| a.0.total_cmp(&b.0).then(self.by_name(a.1, b.1)));
+            let way = self.way(&mut chance, step);
+            let mut failed = 0;
+            for (_, number) in order {
+                /// Figures that may fail to go in before a step gives up.
+                const PATIENCE: usize = 6;
+                if failed >= PATIENCE {
+                    break;
+                }
+                if !self.affords(&layout, number) {
+                    continue;
+                }
+                match self.insert(&layout, number, way, &mut chance) {
+                    Some(laid) => drop(layout.insert(number, laid)),
+                    None => failed += 1,
+                }
+            }
+            let numbers = self.numbers(&layout);
+            let value = match values.get(&numbers) {
+                Some(value) => *value,
+                None => {
+                    let value = self.programme.value(&numbers)?;
+                    values.insert(numbers, value);
+                    value
+                }
+            };
+            /// Of Z: how much worse may be kept at the start of a chain.
+            const WARM: f64 = 0.01;
+            let cold = 1.0 - step as f64 / self.work.steps as f64;
+            if value > here.0 - WARM * cold * chance.share() {
+                here = (value, layout);
+                if here.0 > best.0 + 1e-12 {
+                    best = here.clone();
+                }
+            }
+        }
+        Ok(best)
+    }
+
+    /// Whether the purse and the rule of one family a group let a figure in.
+    fn affords(&self, layout: &Layout, number: usize) -> bool {
+        let new = &self.candidates[number];
+        let spent: f64 = layout.keys().map(|k| self.candidates[*k].cost).sum();
+        let rival = layout.keys().any(|k| {
+            let old = &self.candidates[*k];
+            (&old.family, &old.group) == (&new.family, &new.group)
+        });
+        !rival && spent + new.cost <= self.budget + 1e-9
+    }
+}

@@ -1,0 +1,288 @@
+//! The free ground as figures meet it, and where a figure may lie among others.
+
+use geo::{Coord, MultiPolygon};
+
+use super::convex::{Halves, Ring, meets, pieces};
+use super::grid::{Grid, Map};
+use crate::candidate::{Candidate, Pose};
+use crate::geometry::{Segment, edges, inside};
+
+/// The free ground.
+pub(crate) struct Site {
+    edges: Vec<Segment>,
+    low: Coord<f64>,
+    high: Coord<f64>,
+    /// Turns worth trying, radians: along the longest walls first.
+    pub(crate) turns: Vec<f64>,
+}
+
+/// A figure at one turn, and what the bare ground leaves it.
+pub(crate) struct Stance {
+    pub(crate) turn: f64,
+    pub(crate) mirrored: bool,
+    /// Convex pieces of the envelope, turned, about the figure's origin.
+    pub(crate) pieces: Vec<Ring>,
+    /// Where the origin may not lie.
+    bodies: Vec<Halves>,
+    grid: Grid,
+    map: Map,
+}
+
+/// A figure laid.
+#[derive(Clone, Debug)]
+pub(crate) struct Laid {
+    pub(crate) pose: Pose,
+    /// Convex pieces of the envelope, in the yard.
+    pub(crate) pieces: Vec<Ring>,
+}
+
+/// Places of a grid, and its finest step in metres. A slot narrower than the step may be
+/// missed at one turn; what is laid is then slid until it touches.
+const PLACES: f64 = 30_000.0;
+const FINEST: f64 = 0.1;
+
+/// Turns of the fan between the walls' own, radians.
+const FAN: f64 = std::f64::consts::PI / 8.0;
+
+impl Site {
+    /// `None` where nothing is free.
+    pub(crate) fn new(free: &MultiPolygon<f64>, walls: &[Segment]) -> Option<Site> {
+        let edges: Vec<Segment> = free.0.iter().flat_map(edges).collect();
+        let first = edges.first()?.0;
+        let (mut low, mut high) = (first, first);
+        for (a, _) in &edges {
+            low = Coord {
+                x: low.x.min(a.x),
+                y: low.y.min(a.y),
+            };
+            high = Coord {
+                x: high.x.max(a.x),
+                y: high.y.max(a.y),
+            };
+        }
+        Some(Site {
+            turns: turns(walls, &edges),
+            edges,
+            low,
+            high,
+        })
+    }
+
+    /// What the bare ground leaves a figure at one turn; `None` where it fits nowhere.
+    pub(crate) fn stance(
+        &self,
+        candidate: &Candidate,
+        turn: f64,
+        mirrored: bool,
+    ) -> Option<Stance> {
+        let still = Pose {
+            at: Coord { x: 0.0, y: 0.0 },
+            turn,
+            mirrored,
+        };
+        let pieces = pieces_at(candidate, &still);
+        let bodies: Vec<Halves> = pieces
+            .iter()
+            .flat_map(|piece| self.edges.iter().map(|(a, b)| meets(&[*a, *b], piece)))
+            .collect();
+        let corner = *pieces.first()?.first()?;
+        let grid = Grid::over(self.low - corner, self.high - corner, PLACES, FINEST);
+        let mut map = grid.inside(&self.edges, corner);
+        for body in &bodies {
+            grid.take_out(&mut map, body);
+        }
+        (map.count() > 0).then_some(Stance {
+            turn,
+            mirrored,
+            pieces,
+            bodies,
+            grid,
+            map,
+        })
+    }
+
+    /// Whether envelopes laid as `laid` are inside the free ground.
+    pub(crate) fn holds(&self, laid: &Laid) -> bool {
+        laid.pieces.iter().all(|piece| {
+            let Some(corner) = piece.first() else {
+                return false;
+            };
+            let origin = Coord { x: 0.0, y: 0.0 };
+            inside(*corner, &self.edges)
+                && self
+                    .edges
+                    .iter()
+                    .all(|(a, b)| meets(&[*a, *b], piece).clear_of(origin))
+        })
+    }
+}
+
+/// The convex pieces of a candidate's envelope in the yard.
+pub(crate) fn pieces_at(candidate: &Candidate, pose: &Pose) -> Vec<Ring> {
+    pieces(&candidate.figure.envelope)
+        .into_iter()
+        .map(|piece| {
+            let mut piece: Ring = piece.into_iter().map(|p| pose.of(p)).collect();
+            if pose.mirrored {
+                piece.reverse();
+            }
+            piece
+        })
+        .collect()
+}
+
+impl Laid {
+    /// A candidate laid at a pose.
+    pub(crate) fn new(candidate: &Candidate, pose: Pose) -> Laid {
+        Laid {
+            pose,
+            pieces: pieces_at(candidate, &pose),
+        }
+    }
+}
+
+/// The places that `others` leave to a stance.
+pub(crate) struct Room<'a> {
+    stance: &'a Stance,
+    others: Vec<Halves>,
+    map: Map,
+}
+
+impl Stance {
+    /// The places that others leave.
+    pub(crate) fn room<'a, 'b>(&'a self, others: impl Iterator<Item = &'b Laid>) -> Room<'a> {
+        let mut bodies = Vec::new();
+        let mut map = self.map.clone();
+        for other in others {
+            for theirs in &other.pieces {
+                for ours in &self.pieces {
+                    let body = meets(theirs, ours);
+                    self.grid.take_out(&mut map, &body);
+                    bodies.push(body);
+                }
+            }
+        }
+        Room {
+            stance: self,
+            others: bodies,
+            map,
+        }
+    }
+
+    /// The laid figure with its origin at `at`.
+    pub(crate) fn laid(&self, at: Coord<f64>) -> Laid {
+        let at = crate::geometry::round(at);
+        Laid {
+            pose: Pose {
+                at,
+                turn: self.turn,
+                mirrored: self.mirrored,
+            },
+            pieces: self
+                .pieces
+                .iter()
+                .map(|piece| piece.iter().map(|p| *p + at).collect())
+                .collect(),
+        }
+    }
+}
+
+impl Room<'_> {
+    /// Places that are left, in the order of the grid.
+    pub(crate) fn places(&self) -> impl Iterator<Item = Coord<f64>> + '_ {
+        self.map
+            .places()
+            .map(|(row, column)| self.stance.grid.place(row, column))
+    }
+
+    pub(crate) fn count(&self) -> usize {
+        self.map.count()
+    }
+
+    /// The place farthest along `way`; of equals the first.
+    pub(crate) fn farthest(&self, way: Coord<f64>) -> Option<Coord<f64>> {
+        let along = |p: &Coord<f64>| p.x * way.x + p.y * way.y;
+        self.places()
+            .max_by(|a, b| along(a).total_cmp(&along(b)).then(b.x.total_cmp(&a.x)))
+    }
+
+    fn free(&self, at: Coord<f64>) -> bool {
+        self.stance
+            .bodies
+            .iter()
+            .chain(&self.others)
+            .all(|body| body.clear_of(at))
+    }
+
+    /// Slides a free place along `way` and then across it, as far as it goes within a step
+    /// of the grid: so that what is laid touches.
+    pub(crate) fn slide(&self, at: Coord<f64>, way: Coord<f64>) -> Coord<f64> {
+        /// Halvings of a step: to a tenth of a millimetre.
+        const HALVINGS: u32 = 10;
+        let mut here = at;
+        for way in [
+            way,
+            Coord {
+                x: -way.y,
+                y: way.x,
+            },
+            way,
+        ] {
+            let mut go = self.stance.grid.step;
+            for _ in 0..HALVINGS {
+                let there = here + way * go;
+                if self.free(there) {
+                    here = there;
+                }
+                go /= 2.0;
+            }
+        }
+        here
+    }
+}
+
+/// Directions of the longest walls, modulo a right angle, each with its right angles; then
+/// a fan between them.
+fn turns(walls: &[Segment], edges: &[Segment]) -> Vec<f64> {
+    use std::f64::consts::{FRAC_PI_2, PI};
+    /// Walls' directions within half a degree are one.
+    const ALIKE: f64 = PI / 360.0;
+    /// Directions of walls that are tried, longest first.
+    const DIRECTIONS: usize = 3;
+    let mut directions: Vec<(f64, f64)> = Vec::new();
+    for (a, b) in if walls.is_empty() { edges } else { walls } {
+        let along = *b - *a;
+        let turn = libm::atan2(along.y, along.x).rem_euclid(FRAC_PI_2);
+        let long = crate::geometry::length(along);
+        let near = |have: &f64| {
+            let off = (turn - have).abs();
+            off.min(FRAC_PI_2 - off) <= ALIKE
+        };
+        match directions.iter_mut().find(|(have, _)| near(have)) {
+            Some(have) => have.1 += long,
+            None => directions.push((turn, long)),
+        }
+    }
+    directions.sort_by(|a, b| b.1.total_cmp(&a.1).then(a.0.total_cmp(&b.0)));
+    let mut turns: Vec<f64> = Vec::new();
+    for (direction, _) in directions.iter().take(DIRECTIONS) {
+        turns.extend((0..4).map(|quarter| direction + FRAC_PI_2 * f64::from(quarter)));
+    }
+    let first = turns.first().copied().unwrap_or(0.0);
+    for step in 1..4 {
+        turns.extend(
+            (0..4).map(|quarter| first + FAN * f64::from(step) + FRAC_PI_2 * f64::from(quarter)),
+        );
+    }
+    // Turns are handed on in degrees; they are rounded here so that the plan can be
+    // recomputed from itself.
+    let mut whole: Vec<f64> = Vec::new();
+    for turn in turns {
+        let degrees = crate::millionth(turn.rem_euclid(2.0 * PI) * 180.0 / PI);
+        let turn = degrees * PI / 180.0;
+        if !whole.contains(&turn) {
+            whole.push(turn);
+        }
+    }
+    whole
+}

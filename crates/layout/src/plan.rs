@@ -1,0 +1,242 @@
+//! The whole stage: the bound, the set, its poses, its minutes, its reasons.
+
+use ground::result::Ground;
+use ground::yard::Yard;
+use ledger::Ledger;
+
+use crate::audit::{Check, audit};
+use crate::candidate::{Candidate, Pose};
+use crate::place::search::{Found, Layout, Progress, Searcher, Work};
+use crate::place::site::{Laid, Site};
+use crate::programme::{Dealt, Limits, Programme, Question, Unsolved};
+use crate::rules::Surroundings;
+
+/// What the planner is asked.
+#[derive(Clone, Copy, Debug)]
+pub struct Task<'a> {
+    /// The programme's question.
+    pub question: Question<'a>,
+    /// The surveyed yard.
+    pub yard: &'a Yard,
+    /// Its ground.
+    pub ground: &'a Ground,
+    /// Seed of every random choice.
+    pub seed: u64,
+    /// How much to do.
+    pub work: Work,
+}
+
+/// A marking where it lies.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Placed {
+    /// Number of the candidate.
+    pub candidate: usize,
+    /// Where.
+    pub pose: Pose,
+}
+
+/// The layout, its value, its bound and its reasons.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Plan {
+    /// The markings, by candidate.
+    pub placed: Vec<Placed>,
+    /// Z, minutes and practice of the markings that were placed.
+    pub dealt: Dealt,
+    /// No choice can do better.
+    pub bound: f64,
+    /// (bound - value) / bound; 0 where the bound is 0.
+    pub gap: f64,
+    /// Whether the bound is the programme's very optimum.
+    pub proven: bool,
+    /// Whether the search was stopped before its work was done.
+    pub stopped: bool,
+    /// What a little more of each would change.
+    pub binds: Vec<Binds>,
+    /// Why each other candidate is not there.
+    pub left_out: Vec<LeftOut>,
+    /// The rules held against the layout.
+    pub checks: Vec<Check>,
+}
+
+/// The change of the best Z for a little more of something.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Binds {
+    /// `money`, `ground`, `time` or `staff`.
+    pub of: &'static str,
+    /// How much more: currency, m², minutes a session, members.
+    pub more: f64,
+    /// Change of the bound; never negative but for staff, who may bring outings together
+    /// and so leave stations less time.
+    pub change: f64,
+}
+
+/// A candidate that was not placed.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct LeftOut {
+    /// Its number.
+    pub candidate: usize,
+    /// Why.
+    pub why: Reason,
+}
+
+/// Why a candidate is not in the layout.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Reason {
+    /// The programme refuses it.
+    Refused,
+    /// It would fit and be paid for, and add nothing.
+    NoGain,
+    /// One of its family serves its group already; its number.
+    SameFamily(usize),
+    /// The purse does not reach.
+    Money,
+    /// The area of the free ground does not reach.
+    Ground,
+    /// It has nowhere to lie among the others.
+    NoPlace,
+    /// It fits and would add something, but the best set found does without it.
+    Outdone,
+}
+
+impl Reason {
+    /// The word of plan.json.
+    pub fn word(self) -> &'static str {
+        match self {
+            Reason::Refused => "refused",
+            Reason::NoGain => "no-gain",
+            Reason::SameFamily(_) => "same-family",
+            Reason::Money => "money",
+            Reason::Ground => "ground",
+            Reason::NoPlace => "no-place",
+            Reason::Outdone => "outdone",
+        }
+    }
+}
+
+/// Gains of Z below this are none.
+const NO_GAIN: f64 = 1e-6;
+
+/// Chooses and lays. `go_on` hears what is being done and may say no: then the best layout
+/// so far is the answer, and says so.
+///
+/// # Errors
+/// [`Unsolved`] where the solver fails on its own account.
+pub fn plan(
+    task: &Task,
+    ledger: &Ledger,
+    go_on: &(dyn Fn(Progress) -> bool + Sync),
+) -> Result<Plan, Unsolved> {
+    let question = &task.question;
+    let candidates = question.candidates;
+    let programme = Programme::new(question, ledger);
+    let around = Surroundings::new(task.yard, task.ground, ledger);
+    let locked: Layout = (0..candidates.len())
+        .filter_map(|at| Some((at, Laid::new(&candidates[at], candidates[at].locked?))))
+        .collect();
+    let site = Site::new(&task.ground.free, &around.walls);
+    let found = match &site {
+        Some(site) => {
+            let searcher = Searcher {
+                candidates,
+                programme: &programme,
+                site,
+                budget: question.budget,
+                seed: task.seed,
+                work: task.work,
+                go_on,
+                stances: Searcher::stances(candidates, site),
+                locked,
+            };
+            let mut found = searcher.run()?;
+            if !found.stopped {
+                searcher.polish(&mut found.layout, &around);
+            }
+            let left_out = left_out(question, &programme, &found, Some(&searcher))?;
+            (found, left_out)
+        }
+        None => {
+            let first = programme.choose(&Limits::default(), task.work.bound_nodes, &|| true)?;
+            let value = programme.value(&locked.keys().copied().collect::<Vec<_>>())?;
+            let found = Found {
+                layout: locked,
+                value,
+                first,
+                stopped: false,
+            };
+            let left_out = left_out(question, &programme, &found, None)?;
+            (found, left_out)
+        }
+    };
+    let (found, left_out) = found;
+    let numbers: Vec<usize> = found.layout.keys().copied().collect();
+    let dealt = programme.deal(question, &numbers)?;
+    let bound = found.first.bound.max(dealt.value);
+    let placed: Vec<(&Candidate, Pose)> = found
+        .layout
+        .iter()
+        .map(|(at, laid)| (&candidates[*at], laid.pose))
+        .collect();
+    Ok(Plan {
+        placed: found
+            .layout
+            .iter()
+            .map(|(at, laid)| Placed {
+                candidate: *at,
+                pose: laid.pose,
+            })
+            .collect(),
+        gap: if bound > 0.0 {
+            (bound - dealt.value) / bound
+        } else {
+            0.0
+        },
+        dealt,
+        bound,
+        proven: found.first.proven,
+        stopped: found.stopped,
+        binds: Vec::new(),
+        left_out,
+        checks: audit(&placed, &around, ledger),
+    })
+}
+
+fn left_out(
+    question: &Question,
+    programme: &Programme,
+    found: &Found,
+    searcher: Option<&Searcher>,
+) -> Result<Vec<LeftOut>, Unsolved> {
+    let candidates = question.candidates;
+    let numbers: Vec<usize> = found.layout.keys().copied().collect();
+    let sum =
+        |of: fn(&Candidate) -> f64| numbers.iter().map(|at| of(&candidates[*at])).sum::<f64>();
+    let (spent, used) = (sum(|it| it.cost), sum(|it| it.area));
+    let mut left = Vec::new();
+    for (at, candidate) in candidates.iter().enumerate() {
+        if found.layout.contains_key(&at) {
+            continue;
+        }
+        let same = numbers.iter().copied().find(|other| {
+            let other = &candidates[*other];
+            (&other.family, &other.group) == (&candidate.family, &candidate.group)
+        });
+        let with: Vec<usize> = numbers.iter().copied().chain([at]).collect();
+        let why = if candidate.refused {
+            Reason::Refused
+        } else if let Some(same) = same {
+            Reason::SameFamily(same)
+        } else if programme.value(&with)? <= found.value + NO_GAIN {
+            Reason::NoGain
+        } else if spent + candidate.cost > question.budget + 1e-9 {
+            Reason::Money
+        } else if used + candidate.area > question.free_area + 1e-9 {
+            Reason::Ground
+        } else if !searcher.is_some_and(|searcher| searcher.fits(&found.layout, at)) {
+            Reason::NoPlace
+        } else {
+            Reason::Outdone
+        };
+        left.push(LeftOut { candidate: at, why });
+    }
+    Ok(left)
+}
