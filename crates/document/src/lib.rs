@@ -1,1 +1,8 @@
 //! Drawings and papers
+#![allow(missing_docs)]
+pub mod drawing;
+pub mod face;
+pub mod measure;
+pub mod plan_sheet;
+pub mod sheet;
+pub mod typeset;
