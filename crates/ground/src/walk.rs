@@ -118,7 +118,11 @@ impl Mesh {
     fn search(&self) -> Option<Vec<usize>> {
         let [start, goal] = self.ends;
         if start == goal {
-            return Some(vec![start, goal]);
+            return self
+                .fans
+                .iter()
+                .any(|fan| fan.corner == start)
+                .then(|| vec![start, goal]);
         }
         let mut best: Vec<Option<Reached>> = vec![None; self.fans.len()];
         let mut heap = BinaryHeap::new();
@@ -467,3 +471,6 @@ fn fan_out(triangles: &[Triangle], points: &[IntPoint]) -> (Vec<[usize; 3]>, Vec
     }
     (fan_of, fans)
 }
+
+#[cfg(test)]
+mod tests;
