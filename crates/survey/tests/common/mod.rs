@@ -20,6 +20,7 @@ pub fn trusting() -> ledger::Ledger {
 }
 
 /// A network that grows by name.
+#[derive(Debug)]
 pub struct Net(pub Network);
 
 impl Net {

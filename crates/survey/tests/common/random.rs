@@ -1,4 +1,5 @@
 //! Random networks with a known truth.
+#![allow(dead_code)]
 
 use super::common::Net;
 use survey::network::{Kind, PointId};
