@@ -13,7 +13,7 @@ from scipy.special import log_ndtr, ndtr, owens_t
 NINE_IN_TEN = 1.2816
 W = 0.10
 FLOOR = 0.3
-LESS = dict(walk=.1, run=.5, jump=.3, hop=.3, leap=.6, mixed=.3, gallop=.5, slide=.3, skip=.3)
+LESS = dict(push=.3, walk=.1, run=.5, jump=.3, hop=.3, leap=.6, mixed=.3, gallop=.5, slide=.3, skip=.3)
 LONGEST = 40
 TIE = 1e-12
 GRID = np.round(np.arange(-200, 201) * 0.02, 10)
@@ -24,7 +24,7 @@ RATES = dict(
     hop=[1.6, 1.8, 2.0, 2.2], leap=[1.0, 1.1, 1.2, 1.3], gallop=[1.4, 1.6, 1.8, 1.9],
     slide=[1.4, 1.6, 1.8, 1.9], skip=[1.0, 1.2, 1.4, 1.5],
 )
-RATES["court"] = RATES["hop"]
+RATES["court"], RATES["push"] = RATES["hop"], RATES["walk"]
 
 # state -> [(state, flight, whose steadiness)]; a state is a foot and, for the leap, how far
 # the run-up has come
@@ -38,6 +38,7 @@ GAITS = {
     "walk": _other("walk"), "run": _other("run"), "skip": _other("skip"),
     "hop": _same("hop"), "gallop": _same("gallop"), "slide": _same("slide"),
     "jump": {"B": [("B", "jump", "jump")]},
+    "push": {"B": [("B", "push", "walk")]},
     "court": {
         "R": [("R", "hop", "hop"), ("B", "mixed", "hop")],
         "L": [("L", "hop", "hop"), ("B", "mixed", "hop")],
@@ -59,7 +60,7 @@ def by_age(values, age):
 
 def reach(child, flight, z):
     """rho of a flight at z: Normal(m, tau), never under 30 % of m."""
-    skills = ["hop", "jump"] if flight == "mixed" else [flight]
+    skills = dict(mixed=["hop", "jump"], push=["walk"]).get(flight, [flight])
     m = np.mean([child["skills"][s]["m"] for s in skills])
     tau = np.mean([child["skills"][s]["tau"] for s in skills])
     return np.maximum(m + tau * z, FLOOR * m), m, tau
@@ -95,22 +96,34 @@ def turn_and_facing(figure, before, here, there):
     if before is not None:
         e = c[1] - c[0]
         cos_phi = (d @ e) / (length * np.hypot(*e))
+    if figure.get("family") == "brook":
+        # from bank to bank, not from middle to middle: toes at the near bank, heels .05 past
+        # the far one
+        near, far = figure["cells"][here]["radius"], figure["cells"][there]["radius"]
+        length_ = length - near - far - 0.05
+        return 1.0, None, length_
     cos_alpha = None
     if figure["facing"] is not None:
         cos_alpha = np.cos(np.arctan2(d[1], d[0]) - figure["facing"])
     return cos_phi, cos_alpha, length
 
 
+def distance(figure, child, before, here, there):
+    d = turn_and_facing(figure, before, here, there)[2]
+    return d + child["foot"] if figure.get("family") == "brook" else d
+
+
 def contact(figure, child, flight, steady, before, here, there, z, log=False):
     """p of one contact at z, or its logarithm."""
-    cos_phi, cos_alpha, d = turn_and_facing(figure, before, here, there)
+    cos_phi, cos_alpha, _ = turn_and_facing(figure, before, here, there)
+    d = distance(figure, child, before, here, there)
     k = 1.0
     if cos_alpha is not None and flight != "slide":
         k = 0.75 + 0.25 * cos_alpha - 0.05 * (1 - cos_alpha**2)
     rho, _, _ = reach(child, flight, z)
     r = rho * (1 - LESS[flight] * (1 - cos_phi) / 2) * k
     q = child["skills"][steady]["steady"]
-    a = landing(figure["cells"][there], child["scatter"])
+    a = figure["landing"][there]
     x = NINE_IN_TEN + (r - d) / (W * rho)
     return np.log(q) + log_ndtr(x) + np.log(a) if log else q * ndtr(x) * a
 
@@ -127,8 +140,15 @@ def followers(figure, gait, foot, before, here, state):
             cos_alpha = turn_and_facing(figure, before, here, there)[1]
             if abs(cos_alpha) > 0.5 + 1e-9:
                 continue
+        if gait == "push" and before is not None:
+            # an arc of .75 m that touches both displacements within half of each
+            cos_phi = turn_and_facing(figure, before, here, there)[0]
+            half = np.tan(np.arccos(np.clip(cos_phi, -1, 1)) / 2)
+            sides = [np.hypot(*np.subtract(cells[a]["centre"], cells[b]["centre"])) for a, b in ((before, here), (here, there))]
+            if 0.75 * half > min(sides) / 2 + 1e-9:
+                continue
         for then, flight, steady in GAITS[gait].get(state, []):
-            if not takes(cells[there], then[0]):
+            if gait != "push" and not takes(cells[there], then[0]):
                 continue
             if foot and gait in ("hop", "court", "gallop", "slide") and then[0] not in (foot, "B"):
                 continue
@@ -152,7 +172,7 @@ def routes(figure, child, gait, foot):
     for start, cell in enumerate(figure["cells"]):
         if not cell["start"]:
             continue
-        states = [s for s in GAITS[gait] if len(s) == 1 and takes(cell, s[0])]
+        states = [s for s in GAITS[gait] if len(s) == 1 and (gait == "push" or takes(cell, s[0]))]
         if gait == "leap" and cell.get("run_up"):
             states = [s + "2" for s in states]
         if foot and gait in ("hop", "court", "gallop", "slide"):
@@ -228,11 +248,22 @@ def practice(gait, flight, foot):
     """Shares of a contact: [(skill, foot, share)]; the run-up is no practice."""
     if gait == "leap" and flight == "run":
         return []
+    if flight == "push":
+        flight = SKILL.get(gait, gait)
     sided = flight in ("hop", "leap", "gallop", "slide")
+    if sided and foot == "B":
+        return [((flight, "R"), .5), ((flight, "L"), .5)]
     if flight == "mixed":
         halves = [(("hop", foot), .5)] if foot != "B" else [(("hop", "R"), .25), (("hop", "L"), .25)]
         return [(("jump", None), .5)] + halves
     return [((flight, foot if sided else None), 1.0)]
+
+
+def on_line(line, along):
+    """The point of a line at a distance along it."""
+    line = np.array(line)
+    at = np.concatenate([[0], np.cumsum(np.hypot(*np.diff(line, axis=0).T))])
+    return np.array([np.interp(along, at, line[:, 0]), np.interp(along, at, line[:, 1])])
 
 
 def lane_routes(figure, child, gait, foot):
@@ -242,19 +273,21 @@ def lane_routes(figure, child, gait, foot):
     if any(len(v) != 1 for v in table.values()):
         return kept
     for lane in figure["lanes"]:
-        state = next(s for s in table if len(s) == 1 and (s == "B" or s == (foot or "R") or gait == "leap"))
+        state = "B" if "B" in table else "R"
+        if foot and gait in ("hop", "gallop", "slide"):
+            state = foot
         if gait == "leap" and foot:
             # the third landing is the first leap's: start on the other foot
             state = "L" if foot == "R" else "R"
         sd = child["scatter"] / 2
-        half_foot = 0.065 * child["stature"] / 2
+        half_foot = (0.65 if gait == "push" else 0.065 * child["stature"]) / 2
         half = lane["width"] / 2 - half_foot if lane["kind"] == "corridor" else lane["width"] / 2 + half_foot
         wide = max(0.0, 2 * ndtr(half / sd) - 1) if half > 0 else 0.0
         length = sum(p["length"] for p in lane["pieces"])
         along, pi, contacts, ps, total = 0.0, 1.0, [state[0]], [], 0.0
         while True:
             state, flight, steady = table[state][0]
-            stride = 0.8 * child["skills"][flight]["m"]
+            stride = 0.8 * reach(child, flight, 0.0)[1]
             along += stride
             if along > length + 1e-9 or stride <= 0:
                 break
@@ -264,6 +297,12 @@ def lane_routes(figure, child, gait, foot):
                 if at <= piece["length"] + 1e-9:
                     break
                 at -= piece["length"]
+            if gait == "push" and radius and radius < 0.75:
+                break
+            if gait == "slide" and figure["facing"] is not None:
+                by = on_line(lane["line"], along) - on_line(lane["line"], along - stride)
+                if abs(np.cos(np.arctan2(by[1], by[0]) - figure["facing"])) > 0.5 + 1e-9:
+                    break
             q = child["skills"][steady]["steady"]
             if radius:
                 v = stride * by_age(RATES[flight], child["age"])
@@ -280,7 +319,10 @@ def lane_routes(figure, child, gait, foot):
 def footfall(figure, child, gait, foot=None):
     """All that comes out for one figure, child and gait."""
     skill = SKILL.get(gait, gait)
-    can = child["skills"][skill]["can"]
+    figure = dict(figure, landing=[landing(c, child["scatter"]) for c in figure["cells"]])
+    wheels = child.get("means", "feet") in ("wheels", "walker")
+    asked, gait = gait, "push" if wheels else gait
+    can = child["skills"]["walk" if wheels else skill]["can"]
     kept = routes(figure, child, gait, foot) + lane_routes(figure, child, gait, foot)
     flights = sorted({step[0] for r in kept if "steps" in r for step in r["steps"]})
     z, w = quadrature(child, flights)
@@ -294,9 +336,9 @@ def footfall(figure, child, gait, foot=None):
             route["p"] = can * float(w @ np.prod(at(z), axis=0))
             route["pi_0"] = float(np.prod(at(0.0)))
             partial = np.cumprod(at(GRID), axis=0)
-            d = np.array([turn_and_facing(figure, b, h, t)[2] for _, _, b, h, t, _ in route["steps"]])
+            d = np.array([distance(figure, child, b, h, t) for _, _, b, h, t, _ in route["steps"]])
             stretch = np.mean([dd / reach(child, f, GRID)[0] for dd, (f, *_) in zip(d, route["steps"])], axis=0)
-            fair = (stretch >= 0.6) & (not any(overlap(figure, h, t) for _, _, _, h, t, _ in route["steps"]))
+            fair = (stretch >= 0.6 - TIE) & (not any(overlap(figure, h, t) for _, _, _, h, t, _ in route["steps"]))
             landed = [(f, foot_) for f, _, _, _, _, foot_ in route["steps"]]
             route["length"] = float(d.sum())
         else:
@@ -309,7 +351,7 @@ def footfall(figure, child, gait, foot=None):
         well = fair & (pi >= 0.5) & (pi <= 0.9)
         credit = {}
         for j, (flight, foot_) in enumerate(landed):
-            for what, share in practice(gait, flight, foot_):
+            for what, share in practice(asked, flight, foot_):
                 credit[what] = credit.get(what, 0.0) + share * partial[j]
         total = sum(credit.values())
         better = well & (total > best + TIE)
@@ -356,14 +398,14 @@ STEADY = dict(walk=[.99, .995, .995, .995], run=[.97, .98, .99, .99], jump=[.85,
               slide=[.80, .88, .93, .95], skip=[.60, .78, .88, .94])
 
 
-def child(age, foot=None, stature=None):
+def child(age, foot=None, stature=None, means="feet"):
     stature = stature or by_age([.955, 1.023, 1.09, 1.155], age)
     foot = foot or by_age([.156, .167, .174, .185], age)
     skills = {}
     for skill, (m, tau) in MEANS.items():
         skills[skill] = dict(m=by_age(m, age) + (foot if skill == "jump" else 0.0), tau=by_age(tau, age),
                              can=by_age(CAN[skill], age), steady=by_age(STEADY[skill], age))
-    return dict(age=age, stature=stature, foot=foot, scatter=by_age([.07, .06, .05, .045], age), skills=skills,
+    return dict(age=age, means=means, stature=stature, foot=foot, scatter=by_age([.07, .06, .05, .045], age), skills=skills,
                 walk_speed=by_age([.95, 1.0, 1.08, 1.15], age))
 
 
@@ -382,8 +424,12 @@ def box(x, y, wide, deep):
             (x + wide / 2, y + deep / 2), (x - wide / 2, y + deep / 2)]
 
 
+def figure(cells=(), lanes=(), facing=None, family="drawn"):
+    return dict(family=family, facing=facing, cells=list(cells), lanes=list(lanes))
+
+
 def row(points, radius, takes_="either", ends="last", run_up=False):
     last = len(points) - 1
-    return dict(facing=None, lanes=[], cells=[
+    return figure(cells=[
         cell(p, takes_, i == 0, i == last or ends == "every", [i + 1] if i < last else [], radius, run_up=run_up and i == 0)
         for i, p in enumerate(points)])

@@ -192,28 +192,39 @@ impl<'a> Search<'a> {
             .filter(|state| gait.stands(*state, self.foot))
             .filter(|state| gait.wheels || takes(cell, state.contact))
             .collect();
-        let firsts = |state: Stand| self.choices(state, None, start, onward.last());
-        let best = stands
+        // What a choice loses against the best from there is taken off the tie, so that no
+        // rounding of long sums can rule out the best itself.
+        let mut tie = TIE;
+        let most = |state: Stand, edge, here, layer| {
+            let choices = self.choices(state, edge, here, layer);
+            choices
+                .map(|(_, log)| log)
+                .fold(f64::NEG_INFINITY, f64::max)
+        };
+        let last = onward.last()?;
+        let firsts = stands
             .iter()
-            .flat_map(|state| firsts(*state))
-            .map(|(_, log, later)| log + later)
+            .map(|state| (*state, most(*state, None, start, last)));
+        let best = firsts
+            .clone()
+            .map(|(_, log)| log)
             .fold(f64::NEG_INFINITY, f64::max);
         if best == f64::NEG_INFINITY {
             return None;
         }
-        let stand = stands
-            .into_iter()
-            .find(|state| firsts(*state).any(|(_, log, later)| log + later >= best - TIE))?;
-        let (mut state, mut here, mut edge, mut so_far) = (stand, start, None, 0.0);
+        let (stand, log) = firsts.into_iter().find(|(_, log)| best - log <= tie)?;
+        tie -= best - log;
+        let (mut state, mut here, mut edge) = (stand, start, None);
         let mut steps = Vec::with_capacity(onward.len());
         for layer in onward.iter().rev() {
-            let (step, log, _) = self
-                .choices(state, edge, here, Some(layer))
-                .filter(|(_, log, later)| so_far + log + later >= best - TIE)
-                .min_by_key(|(step, ..)| {
+            let best = most(state, edge, here, layer);
+            let (step, log) = self
+                .choices(state, edge, here, layer)
+                .filter(|(_, log)| best - log <= tie)
+                .min_by_key(|(step, _)| {
                     (gait.follows[step.line].then, self.ways.edges[step.edge].to)
                 })?;
-            so_far += log;
+            tie -= best - log;
             state = gait.follows[step.line].then;
             here = self.ways.edges[step.edge].to;
             edge = Some(step.edge);
@@ -226,14 +237,14 @@ impl<'a> Search<'a> {
         })
     }
 
-    /// What may come next, with its log p and the best log p after it.
+    /// What may come next, with the greatest log p of the route from there on.
     fn choices<'b>(
         &'b self,
         state: Stand,
         edge: Option<usize>,
         here: usize,
-        later: Option<&'b Vec<Vec<f64>>>,
-    ) -> impl Iterator<Item = (Step, f64, f64)> + 'b {
+        layer: &'b [Vec<f64>],
+    ) -> impl Iterator<Item = (Step, f64)> + 'b {
         let follows = self.goer.gait.follows.iter().enumerate();
         let place = edge.map(|edge| self.ways.after(&self.ways.edges[edge]).start);
         follows
@@ -253,15 +264,14 @@ impl<'a> Search<'a> {
                                 (self.ways.turn(place + k)?, self.after[kind][place + k])
                             }
                         };
-                        let later = later?[line][next];
-                        (log + later > f64::NEG_INFINITY).then_some((
+                        let log = log + layer[line][next];
+                        (log > f64::NEG_INFINITY).then_some((
                             Step {
                                 edge: next,
                                 spacing,
                                 line,
                             },
                             log,
-                            later,
                         ))
                     })
             })

@@ -1,6 +1,12 @@
 //! The model against its page, an oracle, brute force and chance itself.
 
+mod brute;
+mod lanes;
+mod oracle;
 mod page;
+mod play;
+mod sizes;
+mod stored;
 
 use std::collections::BTreeMap;
 
