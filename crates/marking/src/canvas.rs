@@ -307,15 +307,27 @@ impl<'a> Canvas<'a> {
     }
 
     /// Pebbles to wait on, round `at`, from one angle on, in steps of the pebbles' distance;
-    /// `side` 1 goes on anticlockwise, -1 clockwise.
-    pub fn pebbles(&mut self, at: Coord<f64>, radius: f64, from: f64, side: f64, count: u32) {
+    /// `side` 1 goes on anticlockwise, -1 clockwise. The ground from there to `door`, where
+    /// the way begins, is needed too.
+    pub fn pebbles(
+        &mut self,
+        at: Coord<f64>,
+        radius: f64,
+        from: f64,
+        side: f64,
+        count: u32,
+        door: Coord<f64>,
+    ) {
         let step = 2.0 * libm::asin((self.look.pebble_apart / 2.0 / radius).min(1.0));
+        let mut ground = around(door, self.look.wait_round);
         for pebble in 0..count {
             let (sin, cos) = libm::sincos(from + side * step * f64::from(pebble));
             let spot = coord! { x: at.x + radius * cos, y: at.y + radius * sin };
             self.dot(Part::Crumb, spot, self.look.pebble);
             self.wait.push(spot);
+            ground.extend(around(spot, self.look.wait_round));
         }
+        self.needs.push(hull(ground));
     }
 
     /// A roller stroke along a line beside a way, in pieces.
@@ -346,7 +358,7 @@ impl<'a> Canvas<'a> {
         let look = self.look;
         let radius = (look.turn + look.stroke) / 2.0;
         let open = 0.62 * std::f64::consts::PI;
-        for (from, to) in [(0.07, open), (-0.07, -open)] {
+        for (from, to) in [(0.12, open), (-0.12, -open)] {
             let line = arc_of(at, [radius; 2], from, to, look.flat);
             let shape = stroke(&line, look.stroke, look.flat);
             self.lay(Part::Bright, Pose::at(0.0, 0.0), &shape);
@@ -420,16 +432,7 @@ impl<'a> Canvas<'a> {
 
     /// The figure, rounded as it is handed on.
     pub fn figure(self, family: &str, lengths: Vec<(String, f64)>, tracks: u32) -> Figure {
-        let mut needs = self.needs;
-        let waiters: Vec<Coord<f64>> = self
-            .wait
-            .iter()
-            .flat_map(|spot| around(*spot, self.look.wait_round))
-            .collect();
-        if !waiters.is_empty() {
-            needs.push(hull(waiters));
-        }
-        let envelope = together(&needs)
+        let envelope = together(&self.needs)
             .into_iter()
             .next()
             .map(|largest| Polygon::new(largest.exterior().clone(), Vec::new()))
@@ -466,7 +469,7 @@ fn around(spot: Coord<f64>, radius: f64) -> Vec<Coord<f64>> {
 }
 
 /// The least convex shape round points.
-pub fn hull(points: Vec<Coord<f64>>) -> Polygon<f64> {
+fn hull(points: Vec<Coord<f64>>) -> Polygon<f64> {
     use geo::ConvexHull;
     geo::MultiPoint::from(points).convex_hull()
 }

@@ -135,32 +135,51 @@ pub fn family(name: &str) -> Option<&'static dyn Family> {
         .find(|family| family.name() == name)
 }
 
-/// As many lengths as a family has, all in range: what every `make` begins with.
+/// The lengths, where they are as many as a family has and all in range: what every `make`
+/// begins with.
 ///
 /// # Errors
 /// [`Fault::Count`] and [`Fault::Range`].
-pub fn take<const N: usize>(specs: &[LengthSpec; N], given: &[f64]) -> Result<[f64; N], Fault> {
+pub fn take<'a>(specs: &[LengthSpec], given: &'a [f64]) -> Result<&'a [f64], Fault> {
     /// Metres. Slack for a length that went through text and back.
     const SLACK: f64 = 1e-9;
-    let lengths: [f64; N] = given.try_into().map_err(|_| Fault::Count {
+    if specs.len() != given.len() {
+        return Err(Fault::Count {
+            wanted: specs.len(),
+            given: given.len(),
+        });
+    }
+    let outside = specs
+        .iter()
+        .zip(given)
+        .find(|(spec, given)| !(spec.least - SLACK..=spec.most + SLACK).contains(*given));
+    match outside {
+        Some((spec, given)) => Err(Fault::Range {
+            spec: *spec,
+            given: *given,
+        }),
+        None => Ok(given),
+    }
+}
+
+/// As many lengths as asked for, by [`take`].
+///
+/// # Errors
+/// As [`take`].
+pub fn take_all<const N: usize>(specs: &[LengthSpec; N], given: &[f64]) -> Result<[f64; N], Fault> {
+    take(specs, given)?.try_into().map_err(|_| Fault::Count {
         wanted: N,
         given: given.len(),
-    })?;
-    for (spec, given) in specs.iter().zip(lengths) {
-        if !(spec.least - SLACK..=spec.most + SLACK).contains(&given) {
-            return Err(Fault::Range { spec: *spec, given });
-        }
-    }
-    Ok(lengths)
+    })
 }
 
 /// Lengths beside their names.
-pub fn named<const N: usize>(specs: &[LengthSpec; N], lengths: [f64; N]) -> Vec<(String, f64)> {
+pub fn named(specs: &[LengthSpec], lengths: &[f64]) -> Vec<(String, f64)> {
     let millionth = |value: f64| (value * 1e6).round() / 1e6;
     specs
         .iter()
         .zip(lengths)
-        .map(|(spec, length)| (spec.name.to_owned(), millionth(length)))
+        .map(|(spec, length)| (spec.name.to_owned(), millionth(*length)))
         .collect()
 }
 

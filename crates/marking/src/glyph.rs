@@ -4,10 +4,11 @@
 //! hold it (8 three; 4 is cut across its slope and through its bar), so that no painted
 //! piece of a glyph has a hole.
 
-use geo::{Area, BoundingRect, Centroid, Coord, Polygon, coord};
+use geo::algorithm::bool_ops::FillRule;
+use geo::{Area, BooleanOps, BoundingRect, Centroid, Coord, Polygon, coord};
 use ttf_parser::{Face, OutlineBuilder};
 
-use crate::shape::{arc, ring, together, without};
+use crate::shape::{arc, ring, unit, without};
 
 /// Lexend SemiBold 1.007 (SIL Open Font License 1.1, `fonts/OFL.txt`).
 const FONT: &[u8] = include_bytes!("../fonts/Lexend-SemiBold.ttf");
@@ -44,19 +45,14 @@ fn outline(character: char, cap: f64) -> Option<Vec<Polygon<f64>>> {
         contours: Vec::new(),
     };
     face.outline_glyph(face.glyph_index(character)?, &mut pen)?;
-    // outer contours run clockwise in this format, counters the other way
-    let (outer, counters): (Vec<_>, Vec<_>) = pen
-        .contours
-        .into_iter()
-        .filter(|c| c.len() > 2)
-        .partition(|contour| doubled_area(contour) < 0.0);
-    let solid = together(&outer.into_iter().map(ring).collect::<Vec<_>>());
-    let counters: Vec<Polygon<f64>> = counters.into_iter().map(ring).collect();
-    let shapes: Vec<Polygon<f64>> = solid
-        .iter()
-        .flat_map(|shape| without(shape, &counters))
+    // strokes of a glyph overlap one another and turn back on themselves: what a contour
+    // winds round at all is painted, and counters wind the other way
+    let contours = pen.contours.into_iter().filter(|contour| contour.len() > 2);
+    let wound: Vec<Polygon<f64>> = contours
+        .map(|contour| Polygon::new(contour.into(), Vec::new()))
         .collect();
-    let all = geo::MultiPolygon(shapes);
+    let nothing = geo::MultiPolygon(Vec::new());
+    let all = geo::MultiPolygon(wound).union_with_fill_rule(&nothing, FillRule::NonZero);
     let middle = all.bounding_rect()?.center();
     Some(
         all.0
@@ -64,15 +60,6 @@ fn outline(character: char, cap: f64) -> Option<Vec<Polygon<f64>>> {
             .map(|shape| crate::shape::map(shape, |at| at - middle))
             .collect(),
     )
-}
-
-fn doubled_area(contour: &[Coord<f64>]) -> f64 {
-    let next = contour.iter().cycle().skip(1);
-    contour
-        .iter()
-        .zip(next)
-        .map(|(a, b)| a.x * b.y - b.x * a.y)
-        .sum()
 }
 
 /// Where the counters of one shape are tied.
@@ -98,30 +85,52 @@ fn ties(character: char, shape: &Polygon<f64>, cap: f64, tie: f64) -> Vec<Polygo
             tie,
         )
     };
+    // across a leaning stroke, from a counter's middle moved along that stroke
+    let across = |counter: &Counter, lean: Coord<f64>, along: f64| {
+        let lean = unit(lean);
+        let normal = if lean.x > 0.0 {
+            coord! { x: -lean.y, y: lean.x }
+        } else {
+            coord! { x: lean.y, y: -lean.x }
+        };
+        bar(counter.middle + lean * along, normal, 0.42 * cap, tie)
+    };
     match (character, counters.as_slice()) {
         ('4', [only]) => {
-            let slope = crate::shape::unit(coord! { x: -0.80, y: 0.60 });
-            vec![bar(only.middle, slope, 0.42 * cap, tie), down(only, aside)]
+            let slope = coord! { x: 0.60, y: 0.80 };
+            vec![across(only, slope, 0.07 * cap), down(only, -0.02 * cap)]
         }
-        (_, [only]) => vec![up(only, aside), down(only, -aside)],
+        ('A', [only]) => vec![
+            across(only, coord! { x: -0.37, y: 0.93 }, 0.0),
+            down(only, 0.0),
+        ],
+        (_, [only]) => vec![
+            up(only, only.aside(tie, aside)),
+            down(only, -only.aside(tie, aside)),
+        ],
         (_, [low, high]) => {
             let waist = bar(
-                low.middle + coord! { x: -aside, y: 0.0 },
+                low.middle,
                 coord! { x: 0.0, y: 1.0 },
                 high.middle.y - low.middle.y,
                 tie,
             );
-            vec![up(high, aside), waist, down(low, aside)]
+            vec![
+                up(high, high.aside(tie, aside)),
+                waist,
+                down(low, low.aside(tie, aside)),
+            ]
         }
         _ => Vec::new(),
     }
 }
 
-/// A counter's middle, and how far it opens above and below.
+/// A counter's middle, and how far it opens above, below and to its narrower side.
 struct Counter {
     middle: Coord<f64>,
     above: f64,
     below: f64,
+    half: f64,
 }
 
 impl Counter {
@@ -132,7 +141,13 @@ impl Counter {
             middle,
             above: bounds.max().y - middle.y,
             below: middle.y - bounds.min().y,
+            half: (middle.x - bounds.min().x).min(bounds.max().x - middle.x),
         })
+    }
+
+    /// How far aside a tie may stand, `wanted` at most: clear of the upright beside it.
+    fn aside(&self, tie: f64, wanted: f64) -> f64 {
+        (self.half - 0.55 * tie).clamp(0.0, wanted)
     }
 }
 
@@ -226,4 +241,110 @@ impl OutlineBuilder for Pen {
 
 fn span(a: Coord<f64>, b: Coord<f64>) -> f64 {
     libm::hypot(b.x - a.x, b.y - a.y)
+}
+
+#[cfg(test)]
+mod tests {
+    use geo::{Area, BooleanOps, BoundingRect, Buffer, Validation};
+
+    use super::*;
+
+    const CAP: f64 = 0.15;
+    const TIE: f64 = 0.016;
+    /// Ledger `look.least`.
+    const LEAST: f64 = 0.015;
+
+    fn kept() -> impl Iterator<Item = char> {
+        ('0'..='9').chain('A'..='Z')
+    }
+
+    #[test]
+    fn each_kept_glyph_is_a_stencil() {
+        for character in kept() {
+            let pieces = glyph(character, CAP, TIE);
+            assert!(!pieces.is_empty(), "{character} is missing");
+            for piece in &pieces {
+                assert!(
+                    piece.is_valid() && piece.interiors().is_empty(),
+                    "{character}"
+                );
+                let brush = LEAST / 2.0 - 1e-6;
+                assert_eq!(piece.buffer(-brush).0.len(), 1, "{character} is pinched");
+            }
+            for (index, piece) in pieces.iter().enumerate() {
+                for other in pieces.iter().skip(index + 1) {
+                    use geo::{Distance, Euclidean};
+                    let tie = Euclidean.distance(piece, other);
+                    assert!(tie >= LEAST, "{character}: a tie of {tie}");
+                }
+            }
+        }
+    }
+
+    /// Two ties part a counter's ring in two, three part an 8; the rest stays whole.
+    #[test]
+    fn counters_get_their_ties_and_other_glyphs_none() {
+        for (character, pieces) in [
+            ('0', 2),
+            ('1', 1),
+            ('2', 1),
+            ('3', 1),
+            ('4', 2),
+            ('5', 1),
+            ('6', 2),
+            ('7', 1),
+            ('8', 2),
+            ('9', 2),
+        ] {
+            assert_eq!(glyph(character, CAP, TIE).len(), pieces, "{character}");
+        }
+        for character in kept() {
+            let whole: f64 = outline(character, CAP)
+                .expect("kept")
+                .iter()
+                .map(Area::unsigned_area)
+                .sum();
+            let tied: f64 = glyph(character, CAP, TIE)
+                .iter()
+                .map(Area::unsigned_area)
+                .sum();
+            let cut = (whole - tied) / (CAP * 0.20 * TIE);
+            let counters: usize = outline(character, CAP)
+                .expect("kept")
+                .iter()
+                .map(|shape| shape.interiors().len())
+                .sum();
+            match counters {
+                0 => assert!(cut.abs() < 1e-6, "{character} was cut"),
+                // each tie goes through about a stem
+                1 => assert!(
+                    (1.4..=3.6).contains(&cut),
+                    "{character}: {cut:.2} stems cut"
+                ),
+                _ => assert!(
+                    (2.2..=5.0).contains(&cut),
+                    "{character}: {cut:.2} stems cut"
+                ),
+            }
+        }
+    }
+
+    /// The look (section 1): an even stem of 0.20 cap height, to its last digit and the
+    /// capitals' own extra; measured on the L.
+    #[test]
+    fn a_stem_is_a_fifth_of_the_cap() {
+        let [stem] = glyph('L', CAP, TIE).try_into().expect("L is one piece");
+        let bounds = stem.bounding_rect().expect("it has corners");
+        assert!((bounds.height() - CAP).abs() < 0.002);
+        let across = crate::shape::rect([-1.0, 1.0], [0.02, 0.021]);
+        let breadth = stem.intersection(&across).unsigned_area() / 0.001;
+        assert!((breadth / CAP - 0.20).abs() < 0.02, "{}", breadth / CAP);
+    }
+
+    #[test]
+    fn what_is_not_kept_is_nothing() {
+        for character in ['a', ' ', 'é', '?'] {
+            assert!(glyph(character, CAP, TIE).is_empty());
+        }
+    }
 }

@@ -206,8 +206,8 @@ fn cap(before: Coord<f64>, end: Coord<f64>, half: f64, flat: f64) -> Vec<Coord<f
 
 /// What is left of a shape without the others, largest first.
 pub fn without(shape: &Polygon<f64>, cut: &[Polygon<f64>]) -> Vec<Polygon<f64>> {
-    let left = shape.difference(&MultiPolygon(cut.to_vec()));
-    sorted(left)
+    // shapes that overlap are no multipolygon: they become one first
+    sorted(shape.difference(&geo::unary_union(cut)))
 }
 
 /// Shapes as one, largest first.

@@ -3,14 +3,16 @@
 //! x runs along the water from the narrow end, y across it. The clear width is between
 //! the inner edges of the banks.
 
+use std::f64::consts::PI;
+
 use geo::coord;
 
 use crate::canvas::Canvas;
 use crate::colour::Part;
-use crate::family::{Family, Fault, LengthSpec, at_least, named, take};
+use crate::family::{Family, Fault, LengthSpec, at_least, named, take_all};
 use crate::figure::{Figure, Takes};
 use crate::look::Look;
-use crate::shape::{Pose, rect};
+use crate::shape::{Pose, ring};
 use crate::way::{Leg, Way};
 
 /// Crossed anywhere, by jump or by leap.
@@ -61,7 +63,7 @@ impl Family for Brook {
     }
 
     fn make(&self, lengths: &[f64], look: &Look) -> Result<Figure, Fault> {
-        let taken = take(&LENGTHS, lengths)?;
+        let taken = take_all(&LENGTHS, lengths)?;
         let [narrow, wide, length] = taken;
         at_least("wide", wide, narrow + 0.10)?;
         let mut canvas = Canvas::new(look);
@@ -119,46 +121,55 @@ impl Family for Brook {
                 (cell.start, cell.end, cell.run_up) = (true, false, true);
             }
         }
-        let across = wide / 2.0 + look.stroke;
-        canvas.needs(rect(
-            [-look.sway, length + look.sway],
-            [
-                -across - look.run_up - look.behind,
-                across + look.run_out_other,
-            ],
-        ));
-        let first = coord! { x: -look.wait_clear - look.sway, y: -narrow / 2.0 - look.run_up };
+        let (first, last) = (-look.sway, length + look.sway);
+        // a child's own breadth to each side, where the banks are nearer
+        let lean_aside = libm::tan(lean) * look.sway;
+        let near = |x: f64| -water(x) / 2.0 - look.brook_stand - look.run_up - lean_aside;
+        let far = |x: f64| water(x) / 2.0 + look.brook_land + look.run_out_other + lean_aside;
+        canvas.needs(ring(vec![
+            coord! { x: first, y: near(first) },
+            coord! { x: last, y: near(last) },
+            coord! { x: last, y: far(last) },
+            coord! { x: first, y: far(first) },
+        ]));
+        // beside the run-up, at the narrow end where the youngest cross
+        let beside = coord! { x: first - look.wait_clear, y: -narrow / 2.0 - 0.5 };
+        let door = coord! { x: first, y: beside.y - 0.4 };
+        let radius = 1.6;
         canvas.pebbles(
-            coord! { x: first.x + 2.0, y: first.y },
-            2.0,
-            std::f64::consts::PI,
-            -1.0,
+            coord! { x: beside.x + radius, y: beside.y },
+            radius,
+            PI,
+            1.0,
             3,
+            door,
         );
-        Ok(canvas.figure(self.name(), named(&LENGTHS, taken), tracks as u32))
+        Ok(canvas.figure(self.name(), named(&LENGTHS, &taken), tracks as u32))
     }
 }
 
-/// Short strokes in the water, between the crossings: one where it is narrow, more in
-/// staggered rows where it widens.
+/// Short strokes in the water, between the crossings: one, then two, then three staggered
+/// rows as it widens.
 fn ripples(canvas: &mut Canvas, length: f64, tracks: f64, water: impl Fn(f64) -> f64) {
-    let [breadth, least, most] = canvas.look.ripple;
-    // a landing reaches this far over the water; between rows a ripple's breadth twice
+    let look = canvas.look;
+    let [breadth, least, most] = look.ripple;
+    // landings reach over the water from both banks, and crumbs keep off them
+    let (over_near, over_far) = (
+        look.brook_spot - look.brook_stand,
+        look.brook_spot - look.brook_land,
+    );
     let row = 0.17;
     for between in 1..=tracks as u32 {
-        let x = length * f64::from(between) / tracks
-            - if f64::from(between) < tracks {
-                0.0
-            } else {
-                0.22
-            };
-        let clear = water(x) - 2.0 * (breadth + 0.05);
+        let last = f64::from(between) == tracks;
+        let x = length * f64::from(between) / tracks - if last { 0.22 } else { 0.0 };
+        // the water is narrowest at the ripples' upstream end
+        let clear = water(x - 0.06 - most / 2.0) - over_near - over_far - breadth - look.gap;
         if clear < 0.0 {
             continue;
         }
-        let rows = (clear / row).floor().min(3.0) as u32;
+        let rows = (clear / row).floor().min(2.0).min(f64::from(between - 1)) as u32;
         for index in 0..=rows {
-            let y = (f64::from(index) - f64::from(rows) / 2.0) * row;
+            let y = (over_near - over_far) / 2.0 + (f64::from(index) - f64::from(rows) / 2.0) * row;
             let even = index % 2 == 0;
             let shift = if even { 0.06 } else { -0.06 };
             canvas.ripple(Pose::at(x + shift, y), if even { least } else { most });

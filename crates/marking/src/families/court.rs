@@ -4,7 +4,7 @@ use std::f64::consts::PI;
 
 use crate::canvas::Canvas;
 use crate::colour::Part;
-use crate::family::{Family, Fault, LengthSpec, at_least, named, take};
+use crate::family::{Family, Fault, LengthSpec, at_least, named, take_all};
 use crate::figure::Figure;
 use crate::look::Look;
 use crate::shape::{Pose, rect};
@@ -57,7 +57,7 @@ impl Family for Court {
     }
 
     fn make(&self, lengths: &[f64], look: &Look) -> Result<Figure, Fault> {
-        let taken = take(&LENGTHS, lengths)?;
+        let taken = take_all(&LENGTHS, lengths)?;
         let [side, single, double] = taken;
         at_least("single", single, side + look.gap)?;
         at_least("double", double, side + look.gap)?;
@@ -67,7 +67,10 @@ impl Family for Court {
             x += by;
             Pose::at(x, 0.0)
         };
-        let (one, both) = ([Part::Plain, Part::Heel], [Part::Bright, Part::Heel]);
+        let (one, both) = (
+            [Part::Plain, Part::HeelWarm],
+            [Part::Bright, Part::HeelWarm],
+        );
         let breadth = 2.0 * side + look.gap;
         let deep = side + look.gap;
         let trail = [
@@ -84,17 +87,24 @@ impl Family for Court {
                 on(double + look.gap / 2.0),
                 deep,
                 breadth,
-                [Part::Warm, Part::Bright],
+                [Part::Warm, Part::HeelBright],
             ),
         ];
         canvas.chain(&trail);
         let end = x + deep / 2.0;
         let aside = breadth / 2.0 + look.sway;
-        canvas.pebbles(Pose::at(0.0, 0.0).at, 1.05, 0.63 * PI, 1.0, 3);
+        canvas.pebbles(
+            Pose::at(0.0, 0.0).at,
+            1.05,
+            0.63 * PI,
+            1.0,
+            3,
+            Pose::at(0.0, 0.0).at,
+        );
         canvas.needs(rect(
             [-look.start / 2.0 - look.behind, end + look.run_out_other],
             [-aside, aside],
         ));
-        Ok(canvas.figure(self.name(), named(&LENGTHS, taken), 1))
+        Ok(canvas.figure(self.name(), named(&LENGTHS, &taken), 1))
     }
 }

@@ -78,6 +78,10 @@ const BENT: LengthSpec = LengthSpec {
     default: 7.0,
     ..LENGTH
 };
+const LEGS: LengthSpec = LengthSpec {
+    default: 8.0,
+    ..BENT
+};
 const WIDTH: LengthSpec = LengthSpec {
     name: "width",
     least: 0.9,
@@ -97,19 +101,23 @@ const RADIUS: LengthSpec = LengthSpec {
 
 const STRAIGHT_WIDE: [LengthSpec; 2] = [LENGTH, WIDTH];
 const STRAIGHT_THIN: [LengthSpec; 1] = [LENGTH];
-const BENT_WIDE: [LengthSpec; 3] = [BENT, WIDTH, RADIUS];
-const BENT_THIN: [LengthSpec; 2] = [BENT, RADIUS];
+const WAVE_WIDE: [LengthSpec; 3] = [BENT, WIDTH, RADIUS];
+const WAVE_THIN: [LengthSpec; 2] = [BENT, RADIUS];
+const ZIGZAG_WIDE: [LengthSpec; 3] = [LEGS, WIDTH, RADIUS];
+const ZIGZAG_THIN: [LengthSpec; 2] = [LEGS, RADIUS];
 
 /// Metres of straight before the first bend and after the last.
 const LEAD: f64 = 0.5;
 /// Metres of a line's way that the go chevron takes before the line begins.
 const GO: f64 = 0.5;
-/// No bend of a wave turns farther from the lane's line than this.
+/// How far a wave would turn from the lane's line, were the length free.
 const WAVE: f64 = PI / 6.0;
+/// No wave turns farther.
+const STEEPEST: f64 = PI / 4.5;
 /// The legs' angle off the lane's line.
 const SLANT: f64 = 35.0 * PI / 180.0;
 /// Metres of straight in a leg, at least.
-const LEG: f64 = 0.5;
+const LEG: f64 = 0.9;
 
 impl LaneFamily {
     /// Legs of a length measured along the lane's line.
@@ -121,8 +129,10 @@ impl LaneFamily {
             Run::Straight => return Ok(vec![Leg::Straight(length)]),
             Run::Wave => {
                 // one wave of turn t is 4 r sin t long
-                let waves = (bent / (4.0 * radius * libm::sin(WAVE))).ceil().max(1.0);
-                let turn = libm::asin(bent / (4.0 * radius * waves));
+                let fit = bent / (4.0 * radius);
+                let wanted = (fit / libm::sin(WAVE)).round().max(1.0);
+                let waves = wanted.max((fit / libm::sin(STEEPEST)).ceil());
+                let turn = libm::asin(fit / waves);
                 for wave in 0..waves as u32 {
                     let first = if wave == 0 { -turn } else { -2.0 * turn };
                     legs.extend([bend(first), bend(2.0 * turn)]);
@@ -130,22 +140,19 @@ impl LaneFamily {
                 legs.push(bend(-turn));
             }
             Run::Zigzag => {
-                // two legs and their bends: 2 (l cos a + 2 r sin a)
+                // a leg and a bend to each side of it: l cos a + 2 r sin a
                 let (sin, cos) = libm::sincos(SLANT);
-                let shortest = 2.0 * (LEG * cos + 2.0 * radius * sin);
-                at_least("length", length, shortest + 2.0 * LEAD)?;
-                let pairs = (bent / shortest + 1e-9).floor();
-                let leg = (bent / pairs / 2.0 - 2.0 * radius * sin) / cos;
-                for pair in 0..pairs as u32 {
-                    let first = if pair == 0 { -SLANT } else { -2.0 * SLANT };
-                    legs.extend([
-                        bend(first),
-                        Leg::Straight(leg),
-                        bend(2.0 * SLANT),
-                        Leg::Straight(leg),
-                    ]);
+                let shortest = LEG * cos + 2.0 * radius * sin;
+                at_least("length", length, 2.0 * shortest + 2.0 * LEAD)?;
+                let count = (bent / shortest + 1e-9).floor();
+                let leg = (bent / count - 2.0 * radius * sin) / cos;
+                let mut side = -1.0;
+                for index in 0..count as u32 {
+                    legs.push(bend(side * if index == 0 { SLANT } else { 2.0 * SLANT }));
+                    legs.push(Leg::Straight(leg));
+                    side = -side;
                 }
-                legs.push(bend(-SLANT));
+                legs.push(bend(side * SLANT));
             }
         }
         legs.push(Leg::Straight(LEAD));
@@ -193,8 +200,10 @@ impl Family for LaneFamily {
         match (self.run, self.kind) {
             (Run::Straight, LaneKind::Corridor) => &STRAIGHT_WIDE,
             (Run::Straight, LaneKind::Line) => &STRAIGHT_THIN,
-            (_, LaneKind::Corridor) => &BENT_WIDE,
-            (_, LaneKind::Line) => &BENT_THIN,
+            (Run::Wave, LaneKind::Corridor) => &WAVE_WIDE,
+            (Run::Wave, LaneKind::Line) => &WAVE_THIN,
+            (Run::Zigzag, LaneKind::Corridor) => &ZIGZAG_WIDE,
+            (Run::Zigzag, LaneKind::Line) => &ZIGZAG_THIN,
         }
     }
 
@@ -212,24 +221,16 @@ impl Family for LaneFamily {
     }
 
     fn make(&self, lengths: &[f64], look: &Look) -> Result<Figure, Fault> {
-        let (length, width, radius, kept) = match (self.run, self.kind) {
-            (Run::Straight, LaneKind::Corridor) => {
-                let taken = take(&STRAIGHT_WIDE, lengths)?;
-                (taken[0], taken[1], 1.0, named(&STRAIGHT_WIDE, taken))
-            }
-            (Run::Straight, LaneKind::Line) => {
-                let taken = take(&STRAIGHT_THIN, lengths)?;
-                (taken[0], look.stroke, 1.0, named(&STRAIGHT_THIN, taken))
-            }
-            (_, LaneKind::Corridor) => {
-                let taken = take(&BENT_WIDE, lengths)?;
-                (taken[0], taken[1], taken[2], named(&BENT_WIDE, taken))
-            }
-            (_, LaneKind::Line) => {
-                let taken = take(&BENT_THIN, lengths)?;
-                (taken[0], look.stroke, taken[1], named(&BENT_THIN, taken))
-            }
+        let specs = self.lengths();
+        let kept = named(specs, take(specs, lengths)?);
+        let of = |name: &str| {
+            kept.iter()
+                .find(|(own, _)| own == name)
+                .map(|(_, length)| *length)
         };
+        let length = of(LENGTH.name).unwrap_or(LENGTH.default);
+        let width = of(WIDTH.name).unwrap_or(look.stroke);
+        let radius = of(RADIUS.name).unwrap_or(RADIUS.default);
         let mut canvas = Canvas::new(look);
         let legs = self.legs(length, radius)?;
         let (begin, start, stop_wide) = match self.kind {
@@ -258,7 +259,14 @@ impl Family for LaneFamily {
         } else {
             aside
         };
-        canvas.pebbles(Pose::at(-0.1, 0.0).at, 1.30, 0.60 * PI, 1.0, 4);
+        canvas.pebbles(
+            Pose::at(-0.1, 0.0).at,
+            1.30,
+            0.60 * PI,
+            1.0,
+            4,
+            Pose::at(-0.1, 0.0).at,
+        );
         canvas.needs(rect(
             [
                 -start / 2.0 - look.behind,

@@ -4,7 +4,7 @@ use std::f64::consts::PI;
 
 use crate::canvas::Canvas;
 use crate::colour::Part;
-use crate::family::{Family, Fault, LengthSpec, at_least, named, take};
+use crate::family::{Family, Fault, LengthSpec, at_least, named, take_all};
 use crate::figure::Figure;
 use crate::look::Look;
 use crate::shape::{Pose, rect};
@@ -57,7 +57,7 @@ impl Family for Pair {
     }
 
     fn make(&self, lengths: &[f64], look: &Look) -> Result<Figure, Fault> {
-        let taken = take(&LENGTHS, lengths)?;
+        let taken = take_all(&LENGTHS, lengths)?;
         let [jump, spot, apart] = taken;
         at_least("jump", jump, spot + look.gap)?;
         let mut canvas = Canvas::new(look);
@@ -71,13 +71,13 @@ impl Family for Pair {
                     format!("{name}1"),
                     on(1.0),
                     spot,
-                    [Part::Plain, Part::Bright],
+                    [Part::Plain, Part::HeelBright],
                 ),
                 canvas.broad(
                     format!("{name}2"),
                     on(2.0),
                     spot,
-                    [Part::Cool, Part::Bright],
+                    [Part::Cool, Part::HeelBright],
                 ),
             ];
             canvas.chain(&trail);
@@ -86,13 +86,13 @@ impl Family for Pair {
             } else {
                 (-0.63 * PI, -1.0)
             };
-            canvas.pebbles(Pose::at(0.0, y).at, 1.05, from, way, 3);
+            canvas.pebbles(Pose::at(0.0, y).at, 1.05, from, way, 3, Pose::at(0.0, y).at);
         }
         let aside = apart / 2.0 + spot * look.broad / 2.0 + look.sway;
         canvas.needs(rect(
             [-look.start / 2.0 - look.behind, end + look.run_out_other],
             [-aside, aside],
         ));
-        Ok(canvas.figure(self.name(), named(&LENGTHS, taken), 2))
+        Ok(canvas.figure(self.name(), named(&LENGTHS, &taken), 2))
     }
 }

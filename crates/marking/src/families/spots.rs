@@ -4,7 +4,7 @@ use std::f64::consts::PI;
 
 use crate::canvas::Canvas;
 use crate::colour::Part;
-use crate::family::{Family, Fault, LengthSpec, at_least, named, take};
+use crate::family::{Family, Fault, LengthSpec, at_least, named, take_all};
 use crate::figure::Figure;
 use crate::look::Look;
 use crate::shape::{Pose, rect};
@@ -60,7 +60,7 @@ impl Family for Spots {
     }
 
     fn make(&self, lengths: &[f64], look: &Look) -> Result<Figure, Fault> {
-        let taken = take(&LENGTHS, lengths)?;
+        let taken = take_all(&LENGTHS, lengths)?;
         let [spot, hop, jump] = taken;
         at_least("hop", hop, spot + look.gap)?;
         at_least("jump", jump, spot + look.gap)?;
@@ -81,8 +81,11 @@ impl Family for Spots {
                 turn: ((heading + on) / 2.0).to_radians(),
             });
         }
-        let (calm, cool) = ([Part::Plain, Part::Bright], [Part::Cool, Part::Bright]);
-        let both = [Part::Bright, Part::Plain];
+        let (calm, cool) = (
+            [Part::Plain, Part::HeelBright],
+            [Part::Cool, Part::HeelBright],
+        );
+        let both = [Part::Bright, Part::HeelPlain];
         let first = HEADINGS[0].to_radians();
         let mut trail = vec![
             canvas.start(
@@ -107,11 +110,18 @@ impl Family for Spots {
         let reach = |by: fn(f64, f64) -> f64| poses.iter().map(|pose| pose.at.y).fold(0.0, by);
         let aside = spot * look.broad / 2.0 + look.sway;
         let end = poses.last().map_or(0.0, |pose| pose.at.x) + spot / 2.0;
-        canvas.pebbles(Pose::at(0.0, 0.0).at, 1.05, 0.63 * PI, 1.0, 3);
+        canvas.pebbles(
+            Pose::at(0.0, 0.0).at,
+            1.05,
+            0.63 * PI,
+            1.0,
+            3,
+            Pose::at(0.0, 0.0).at,
+        );
         canvas.needs(rect(
             [-look.start / 2.0 - look.behind, end + look.run_out_other],
             [reach(f64::min) - aside, reach(f64::max) + aside],
         ));
-        Ok(canvas.figure(self.name(), named(&LENGTHS, taken), 1))
+        Ok(canvas.figure(self.name(), named(&LENGTHS, &taken), 1))
     }
 }
