@@ -7,10 +7,15 @@
 //! Invariants: reading never writes; unknown files in the folder are left alone; a fault
 //! points at the file, the line and the column; no name of a child is ever read.
 
+mod globe;
 mod near;
 pub mod read;
+pub mod traced;
+pub mod write;
 mod yard;
 
 pub use read::about::{About, Paper};
 pub use read::{Project, read};
+pub use globe::Degrees;
+pub use traced::{Traced, from_outline};
 pub use yard::yard;

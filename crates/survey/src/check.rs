@@ -5,7 +5,7 @@ use std::f64::consts::PI;
 use note::{Fact, Note, msg};
 use unit::LONGEST;
 
-use crate::network::{Datum, Kind, Network, Reading};
+use crate::network::{Datum, Kind, Network, PointId, Reading};
 
 /// Faults that leave nothing to adjust, each once; all of them at once.
 pub(crate) fn faults(network: &Network) -> Vec<Note> {
@@ -31,8 +31,8 @@ pub(crate) fn faults(network: &Network) -> Vec<Note> {
             msg!("survey-point-unknown"),
         ));
     }
-    if let [origin, towards] = *datum.as_slice() {
-        if origin == towards && origin < points {
+    if let [origin, towards] = *datum.as_slice()
+        && origin == towards && origin < points {
             notes.push(
                 Note::error(
                     network.at.clone(),
@@ -41,14 +41,19 @@ pub(crate) fn faults(network: &Network) -> Vec<Note> {
                 .mend(msg!("survey-name-two-points")),
             );
         }
-    }
     if network.start.values().flatten().any(|x| !x.is_finite()) {
         notes.push(Note::error(
             network.at.clone(),
             msg!("survey-start-not-a-number"),
         ));
     }
-    if !network.readings.iter().any(|r| !r.kind.is_known()) {
+    let known = |p: &PointId| {
+        let x = |r: &Reading| matches!(r.kind, Kind::KnownX { point } if point == *p);
+        network.readings.iter().any(x)
+    };
+    // A drawing or a map alone will do where it has every corner.
+    let drawn = !network.boundary.is_empty() && network.boundary.iter().all(known);
+    if !drawn && network.readings.iter().all(|r| r.kind.is_known()) {
         notes.push(
             Note::error(network.at.clone(), msg!("survey-no-readings"))
                 .mend(msg!("survey-tape-some-lengths")),
@@ -152,11 +157,10 @@ pub(crate) fn longer_than_round(network: &Network) -> Vec<(usize, f64, usize)> {
                 }
             }
         }
-        if let Some((round, sigma, via)) = best {
-            if reading.value > round + ALLOWED * sigma {
+        if let Some((round, sigma, via)) = best
+            && reading.value > round + ALLOWED * sigma {
                 found.push((number, round, via));
             }
-        }
     }
     found
 }

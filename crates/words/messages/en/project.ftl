@@ -114,3 +114,47 @@ edge-no-length = this edge begins and ends at the same place
 hinge-elsewhere = the hinge `{ $hinge }` is neither end of the opening
 route-end-unknown = no door, gate or fixture is called `{ $name }`
 route-ends = the name of a door, a gate or a fixture
+
+# A yard traced on an open map
+traced-not-json = this file is not JSON: { $says }
+traced-no-yard = { $file } holds no outline of a yard
+traced-want-yard = GeoJSON in degrees with one polygon for the yard (property "role": "yard")
+traced-want-degrees = longitude from -180 to 180, then latitude from -90 to 90
+traced-odd = { $count ->
+    [one] one shape has coordinates that are no degrees: it is left out
+   *[other] { $count } shapes have coordinates that are no degrees: they are left out
+ }
+traced-pole = this outline lies too near to a pole
+traced-holes = { $count ->
+    [one] the outline has a hole: it is left out
+   *[other] the outline has { $count } holes: they are left out
+ }
+traced-too-wide = the outline reaches { $reach } from its middle: that is no yard
+traced-want-width = at most { $width }
+traced-too-small = the outline bounds only { $area }
+traced-crosses = the yard's outline crosses itself
+traced-redraw = draw it again on the map, corner by corner in the order in which one walks round it
+traced-sides = the map does not say what these sides are: { $sides }
+traced-sides-mend = they count as walls; write an [[edge]] for each where they are not
+traced-surface = the map does not say what the ground is made of: asphalt is assumed
+traced-surface-mend = look, and correct the [[surface]] in survey.toml
+traced-sigma = a point on a map may be off by more than { $sigma }: good enough to plan, not to paint
+traced-tape = tape the sides and the diagonals, and put the readings into tape.csv
+traced-footprints = only points on the map, so their footprints are assumed and their heights unknown: { $names }
+traced-footprints-mend = measure each one and write its outline; till then the widest clear zone counts
+traced-gates = only points on the map, so { $width } is assumed for their width: { $names }
+traced-gates-mend = measure both posts of each gate
+traced-outside = outside the yard, and left out: { $names }
+traced-unknown = not of a yard, and left out: { $names }
+traced-file-head = This survey was traced on an open map, not measured. Tape the yard before anything is painted: put the readings into tape.csv and take the [[known]] points out that you have taped.
+traced-file-frame = Metres on a transverse Mercator plane (WGS 84) that touches the ground at latitude { $latitude }, longitude { $longitude }; x runs east, y north. The plane itself is right to 0.01 mm over a yard.
+traced-file-known = A point on a map is taken as good to { $sigma } (standard deviation).
+traced-file-edges = Sides that the map names; all others count as walls.
+traced-file-surface = The map does not record the ground: asphalt is assumed. Look, and correct it.
+traced-file-fixtures = Only points on the map: the radius of each is assumed, its height is unknown. Measure it.
+traced-file-gates = Only points on the map: the width is assumed.
+
+# Writing
+write-failed = { $file } could not be written: { $cause }
+write-nothing-changed = nothing was changed; make room or free the file, and try again
+write-mixed = putting back failed too: some files are new and some old, each of them whole; run the same again

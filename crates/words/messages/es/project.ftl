@@ -108,3 +108,47 @@ edge-no-length = este lado empieza y acaba en el mismo lugar
 hinge-elsewhere = la bisagra `{ $hinge }` no es ningún extremo de la abertura
 route-end-unknown = ninguna puerta, cancela ni elemento se llama `{ $name }`
 route-ends = el nombre de una puerta, una cancela o un elemento
+
+# A yard traced on an open map
+traced-not-json = este archivo no es JSON: { $says }
+traced-no-yard = { $file } no contiene el contorno de ningún patio
+traced-want-yard = GeoJSON en grados con un polígono para el patio (propiedad "role": "yard")
+traced-want-degrees = longitud de -180 a 180 y después latitud de -90 a 90
+traced-odd = { $count ->
+    [one] una forma tiene coordenadas que no son grados: queda fuera
+   *[other] { $count } formas tienen coordenadas que no son grados: quedan fuera
+ }
+traced-pole = este contorno está demasiado cerca de un polo
+traced-holes = { $count ->
+    [one] el contorno tiene un hueco: queda fuera
+   *[other] el contorno tiene { $count } huecos: quedan fuera
+ }
+traced-too-wide = el contorno llega a { $reach } de su centro: eso no es un patio
+traced-want-width = como máximo { $width }
+traced-too-small = el contorno encierra solo { $area }
+traced-crosses = el contorno del patio se cruza a sí mismo
+traced-redraw = dibújelo de nuevo en el mapa, esquina por esquina en el orden en que se camina alrededor
+traced-sides = el mapa no dice qué son estos lados: { $sides }
+traced-sides-mend = cuentan como muros; escriba un [[edge]] para cada uno que no lo sea
+traced-surface = el mapa no dice de qué es el suelo: se supone asfalto
+traced-surface-mend = mírelo y corrija el [[surface]] en survey.toml
+traced-sigma = un punto de un mapa puede estar desviado más de { $sigma }: basta para planear, no para pintar
+traced-tape = mida los lados y las diagonales con cinta, y ponga las lecturas en tape.csv
+traced-footprints = solo son puntos en el mapa; su huella se supone y su altura no se conoce: { $names }
+traced-footprints-mend = mida cada uno y escriba su contorno; hasta entonces vale la zona libre más ancha
+traced-gates = solo son puntos en el mapa; se supone { $width } de ancho: { $names }
+traced-gates-mend = mida los dos postes de cada puerta
+traced-outside = fuera del patio, no se toman: { $names }
+traced-unknown = no son de un patio, no se toman: { $names }
+traced-file-head = Este levantamiento se trazó sobre un mapa abierto; no se midió. Mida el patio con cinta antes de pintar: ponga las lecturas en tape.csv y quite los puntos [[known]] que haya medido.
+traced-file-frame = Metros en un plano de Mercator transversal (WGS 84) que toca el suelo en la latitud { $latitude }, longitud { $longitude }; x va al este, y al norte. El plano mismo es exacto a 0,01 mm en un patio.
+traced-file-known = Un punto de un mapa se toma como bueno a { $sigma } (desviación típica).
+traced-file-edges = Lados que el mapa nombra; los demás cuentan como muros.
+traced-file-surface = El mapa no registra el suelo: se supone asfalto. Mírelo y corríjalo.
+traced-file-fixtures = Solo son puntos en el mapa: el radio de cada uno se supone, su altura no se conoce. Mídalo.
+traced-file-gates = Solo son puntos en el mapa: el ancho se supone.
+
+# Writing
+write-failed = no se pudo escribir { $file }: { $cause }
+write-nothing-changed = no se cambió nada; haga sitio o libere el archivo, e inténtelo de nuevo
+write-mixed = tampoco se pudo restaurar: unos archivos son nuevos y otros viejos, todos enteros; ejecútelo otra vez
