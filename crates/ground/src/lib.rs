@@ -106,8 +106,11 @@ pub fn ground(yard: &Yard, zones: Standard, ledger: &Ledger) -> Noted<Ground> {
     let (routes, corridors) = walks.all(&mut notes);
     patches.extend(corridors);
 
+    // The whole patches are taken away, not their pieces cut to the yard: a cut edge is
+    // rounded, and would leave a hair of free ground along the yard's rim.
+    let shapes = patches.iter().flat_map(|patch| &patch.shape);
+    let left = grid.minus([&yard.boundary], shapes);
     let blocked = cut(&grid, &yard.boundary, patches);
-    let left = grid.minus([&yard.boundary], blocked.iter().map(|patch| &patch.polygon));
     let (free, slivers) = without_slivers(left);
     let value = Ground {
         yard: yard.boundary,

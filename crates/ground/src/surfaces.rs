@@ -4,7 +4,7 @@
 //! sound asphalt, and that is said.
 
 use geo::{Area, Coord, Intersects, MultiPolygon, Polygon};
-use ledger::Ledger;
+use ledger::{Key, Ledger};
 use note::{Fact, Note, msg};
 
 use crate::body::{Body, Part, part};
@@ -71,19 +71,33 @@ pub fn patches(grid: &Grid, yard: &Yard, ledger: &Ledger, notes: &mut Vec<Note>)
     let outlines: Vec<Polygon<f64>> = yard.surfaces.iter().map(|s| s.outline.clone()).collect();
     let bare = grid.minus([&yard.boundary], &outlines);
     assumed(&bare, outlines.is_empty(), notes);
-    let mut patches = Vec::new();
+    let mut judged = Vec::new();
     for (i, surface) in yard.surfaces.iter().enumerate() {
         let seen = grid.minus([&outlines[i]], &outlines[i + 1..]);
-        let seen = grid.shared(&seen.0, [&yard.boundary]);
-        if seen.unsigned_area() < SPECK {
-            continue;
-        }
-        let (blocked, rule) = judge(surface, ledger, notes);
-        if blocked {
-            patches.push(Patch::new(seen.0, Why::Surface, word(surface.is), rule));
+        let seen = grid.shared(&seen.0, [&yard.boundary]).unsigned_area() >= SPECK;
+        judged.push(if seen {
+            judge(surface, ledger, notes)
+        } else {
+            Judged::Paintable
+        });
+    }
+    let mut patches = Vec::new();
+    for (i, surface) in yard.surfaces.iter().enumerate() {
+        if let Judged::Blocked(rule) = judged[i] {
+            // Where two blocked surfaces meet they may overlap: no hair is left between.
+            let over = (i + 1..outlines.len()).filter(|&j| judged[j] == Judged::Paintable);
+            let shape = grid.minus([&outlines[i]], over.map(|j| &outlines[j]));
+            patches.push(Patch::new(shape.0, Why::Surface, word(surface.is), rule));
         }
     }
     patches
+}
+
+/// Whether a surface is painted; if not, the figure that says so, where one does.
+#[derive(Clone, Copy, Debug, PartialEq)]
+enum Judged {
+    Paintable,
+    Blocked(Option<Key>),
 }
 
 /// Square metres of a surface that nobody would speak of.
@@ -102,15 +116,15 @@ fn assumed(bare: &MultiPolygon<f64>, all: bool, notes: &mut Vec<Note>) {
     }
 }
 
-/// Whether a surface is blocked and by which figure; says what a painter should know.
-fn judge(surface: &Surface, ledger: &Ledger, notes: &mut Vec<Note>) -> (bool, Option<ledger::Key>) {
+/// Judges a surface and says what a painter should know of it.
+fn judge(surface: &Surface, ledger: &Ledger, notes: &mut Vec<Note>) -> Judged {
     let warn = |key| Note::warning(surface.at.clone(), msg!(key, surface = word(surface.is)));
     match paint(surface.is) {
-        Paint::No => return (true, None),
+        Paint::No => return Judged::Blocked(None),
         Paint::UnlessMakerAgrees => {
             let what = msg!("surface-unless-maker-agrees", surface = word(surface.is));
             notes.push(Note::advice(surface.at.clone(), what));
-            return (true, None);
+            return Judged::Blocked(None);
         }
         Paint::Yes => {}
         Paint::WithCare => notes.push(warn("surface-with-care").mend(msg!("surface-mind-joints"))),
@@ -129,18 +143,18 @@ fn judge(surface: &Surface, ledger: &Ledger, notes: &mut Vec<Note>) -> (bool, Op
             .expected(msg!("surface-cured", days = cure as u64))
             .mend(msg!("surface-wait", left = left)),
         );
-        return (true, Some(CURE));
+        return Judged::Blocked(Some(CURE));
     }
     match surface.condition {
         Some(Condition::Spalled) => {
             notes.push(warn("surface-spalled").mend(msg!("surface-repair")));
-            (true, None)
+            Judged::Blocked(None)
         }
         Some(Condition::Cracked) => {
             notes.push(warn("surface-cracked").mend(msg!("surface-fill-cracks")));
-            (false, None)
+            Judged::Paintable
         }
-        Some(Condition::Sound | Condition::Worn) | None => (false, None),
+        Some(Condition::Sound | Condition::Worn) | None => Judged::Paintable,
     }
 }
 
