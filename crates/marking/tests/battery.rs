@@ -1,4 +1,5 @@
 //! One battery for every family: whoever is in the registry has to pass it.
+#![cfg(test)]
 
 use geo::{
     Area, BooleanOps, BoundingRect, Buffer, Contains, Distance, Euclidean, Intersects, Point,

@@ -1,1 +1,22 @@
-# marking
+# La sala de las marcas: longitudes de las familias y por qué algunas no dan figura.
+marking-count = { $family } no tiene { $given ->
+    [one] una longitud
+   *[other] { $given } longitudes
+}.
+marking-count-expected = Tiene { $wanted }.
+marking-range = { $length } de { $family } no puede ser { $given }.
+marking-range-expected = Va de { $least } a { $most }.
+marking-clash = { $length } de { $family } es demasiado corta junto a sus otras longitudes.
+marking-clash-expected = Con estas, { $length } ha de medir al menos { $least }.
+length-cell = lado de un cuadro para un pie
+length-single = de centro a centro hacia un cuadro para un pie
+length-double = de centro a centro hacia un par de cuadros y al salir de él
+length-spot = ancho de un aro y fondo de una casilla ancha
+length-hop = de centro a centro hacia un aro
+length-jump = de centro a centro hacia una casilla ancha
+length-apart = de centro a centro de dos recorridos paralelos
+length-narrow = ancho libre del agua en su extremo estrecho
+length-wide = ancho libre del agua en su extremo ancho
+length-length = longitud a lo largo del recorrido
+length-width = ancho libre entre los bordes
+length-radius = radio de las curvas
