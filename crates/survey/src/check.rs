@@ -32,15 +32,17 @@ pub(crate) fn faults(network: &Network) -> Vec<Note> {
         ));
     }
     if let [origin, towards] = *datum.as_slice()
-        && origin == towards && origin < points {
-            notes.push(
-                Note::error(
-                    network.at.clone(),
-                    msg!("survey-line-of-one-point", point = name(network, origin)),
-                )
-                .mend(msg!("survey-name-two-points")),
-            );
-        }
+        && origin == towards
+        && origin < points
+    {
+        notes.push(
+            Note::error(
+                network.at.clone(),
+                msg!("survey-line-of-one-point", point = name(network, origin)),
+            )
+            .mend(msg!("survey-name-two-points")),
+        );
+    }
     if network.start.values().flatten().any(|x| !x.is_finite()) {
         notes.push(Note::error(
             network.at.clone(),
@@ -158,9 +160,10 @@ pub(crate) fn longer_than_round(network: &Network) -> Vec<(usize, f64, usize)> {
             }
         }
         if let Some((round, sigma, via)) = best
-            && reading.value > round + ALLOWED * sigma {
-                found.push((number, round, via));
-            }
+            && reading.value > round + ALLOWED * sigma
+        {
+            found.push((number, round, via));
+        }
     }
     found
 }

@@ -175,7 +175,7 @@ pub(crate) fn covariance(fit: &Fit, inner: Option<&[(PointId, Place)]>) -> Vec<f
         .sum();
     let motion = |a: usize| {
         [
-            f64::from(a % 2 == 0),
+            f64::from(a.is_multiple_of(2)),
             f64::from(a % 2 == 1),
             turn(a / 2)[a % 2],
         ]

@@ -71,11 +71,11 @@ pub(crate) fn settle(
     let near = neighbours(frame, readings, at.len());
     let lone = (0..at.len()).filter_map(|p| Some((vec![p], widest(&near[p], at)?)));
     let mut candidates: Vec<(Vec<PointId>, [PointId; 2])> = lone.collect();
-    candidates.extend(cut_off(frame, &near));
     // Known points in a line see the rest on either side.
     let known: Vec<PointId> = (0..at.len())
         .filter(|&p| frame.known[p].is_some())
         .collect();
+    candidates.extend(cut_off(&known, &near));
     let rest = (0..at.len())
         .filter(|&p| frame.known[p].is_none())
         .collect();
@@ -409,13 +409,16 @@ fn widest(points: &[PointId], at: &[Place]) -> Option<[PointId; 2]> {
 }
 
 /// Parts of more than one point that two points alone hold, with these two.
-fn cut_off(frame: &Frame, near: &[Vec<PointId>]) -> Vec<(Vec<PointId>, [PointId; 2])> {
+pub(crate) fn cut_off(
+    known: &[PointId],
+    near: &[Vec<PointId>],
+) -> Vec<(Vec<PointId>, [PointId; 2])> {
     let mut found = Vec::new();
     for u in 0..near.len() {
         for v in cuts(near, u) {
             if v > u {
                 found.extend(
-                    parts(frame, near, u, v)
+                    parts(known, near, u, v)
                         .into_iter()
                         .map(|part| (part, [u, v])),
                 );
@@ -427,7 +430,7 @@ fn cut_off(frame: &Frame, near: &[Vec<PointId>]) -> Vec<(Vec<PointId>, [PointId;
 
 /// The pieces that are left without `u` and `v`, of more than one point and held by both;
 /// not the piece that carries the frame, or else the largest.
-fn parts(frame: &Frame, near: &[Vec<PointId>], u: PointId, v: PointId) -> Vec<Vec<PointId>> {
+fn parts(known: &[PointId], near: &[Vec<PointId>], u: PointId, v: PointId) -> Vec<Vec<PointId>> {
     let mut seen = vec![false; near.len()];
     seen[u] = true;
     seen[v] = true;
@@ -453,8 +456,8 @@ fn parts(frame: &Frame, near: &[Vec<PointId>], u: PointId, v: PointId) -> Vec<Ve
             pieces.push(piece);
         }
     }
-    let anchored = |piece: &Vec<PointId>| piece.iter().any(|&p| frame.known[p].is_some());
-    let carries = if frame.known_rules {
+    let anchored = |piece: &Vec<PointId>| piece.iter().any(|p| known.contains(p));
+    let carries = if !known.is_empty() {
         pieces.iter().position(anchored)
     } else {
         (0..pieces.len()).rev().max_by_key(|&i| pieces[i].len())

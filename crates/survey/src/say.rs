@@ -59,15 +59,14 @@ impl Heard<'_> {
                 towards: t,
             },
         ) = (network.datum, self.survey.datum)
+            && (origin, towards) != (o, t)
         {
-            if (origin, towards) != (o, t) {
-                let line = self.names(&[origin, towards]);
-                notes.push(
-                    Note::warning(network.at.clone(), msg!("survey-line-loose", line = line))
-                        .expected(msg!("survey-line-used", line = self.names(&[o, t])))
-                        .mend(msg!("survey-line-tape-or-choose")),
-                );
-            }
+            let line = self.names(&[origin, towards]);
+            notes.push(
+                Note::warning(network.at.clone(), msg!("survey-line-loose", line = line))
+                    .expected(msg!("survey-line-used", line = self.names(&[o, t])))
+                    .mend(msg!("survey-line-tape-or-choose")),
+            );
         }
         for island in self.islands {
             notes.push(

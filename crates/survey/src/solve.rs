@@ -99,9 +99,9 @@ impl<'a> System<'a> {
         let mut out = [(0, 0.0); 6];
         let mut count = 0;
         for &(point, d) in row.terms() {
-            for axis in 0..2 {
+            for (axis, d) in d.into_iter().enumerate() {
                 if let Some(slot) = self.slots[2 * point + axis] {
-                    out[count] = (slot, d[axis] / sigma);
+                    out[count] = (slot, d / sigma);
                     count += 1;
                 }
             }

@@ -1,4 +1,10 @@
 //! Laws of the trade, over random networks.
+#![allow(
+    clippy::expect_used,
+    clippy::panic,
+    clippy::unwrap_used,
+    reason = "a test's helpers fail loudly"
+)]
 
 mod common;
 #[path = "common/random.rs"]

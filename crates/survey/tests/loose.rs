@@ -1,4 +1,10 @@
 //! What the readings leave open, and what then helps.
+#![allow(
+    clippy::expect_used,
+    clippy::panic,
+    clippy::unwrap_used,
+    reason = "a test's helpers fail loudly"
+)]
 
 mod common;
 

@@ -3,6 +3,12 @@
 //!
 //! Tolerances: places 2e-7 m (ours are rounded to 1e-7, the oracle's search ends within
 //! 1e-8); figures of the covariance 1e-6 of themselves or what numerical derivatives carry.
+#![allow(
+    clippy::expect_used,
+    clippy::panic,
+    clippy::unwrap_used,
+    reason = "a test's helpers fail loudly"
+)]
 
 mod common;
 

@@ -6,6 +6,12 @@
 //! answers agree with that program's stored ones (coordinates within 6e-8, s0 to 6 digits)
 //! and with a scipy 1.17.1 solver of ours. Tolerance: the last printed digit, and where the
 //! rounding of coordinates to 1e-7 m (v by 2e-7) shows beyond it, so much over sigma.
+#![allow(
+    clippy::expect_used,
+    clippy::panic,
+    clippy::unwrap_used,
+    reason = "a test's helpers fail loudly"
+)]
 
 mod common;
 

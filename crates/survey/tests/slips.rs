@@ -5,6 +5,12 @@
 //! sigma, ρ the correlations with w_i) and unit variances. The share past the limit is the
 //! noncentral normal's; who has the largest |w| is drawn from the same law (2,000 draws a
 //! case), with r and ρ from the plan of the survey, not from our residuals.
+#![allow(
+    clippy::expect_used,
+    clippy::panic,
+    clippy::unwrap_used,
+    reason = "a test's helpers fail loudly"
+)]
 
 mod common;
 #[path = "common/random.rs"]

@@ -1,4 +1,10 @@
 //! Places are found from readings in any order, without a start.
+#![allow(
+    clippy::expect_used,
+    clippy::panic,
+    clippy::unwrap_used,
+    reason = "a test's helpers fail loudly"
+)]
 
 mod common;
 #[path = "common/random.rs"]
@@ -196,4 +202,95 @@ fn parts_that_hang_together_as_a_whole_are_found() {
 #[test]
 fn four_hundred_points_are_found() {
     check(1, |random, _| grown(random, 400), "four hundred");
+}
+
+/// Each point taped to its few nearest: sparse, lopsided, sometimes loose, sometimes with two
+/// answers. Ours must fit as well as the one that a start at the truth leads to, or at least
+/// pass the global test. A known limit: of these forty three do not (30 points and more, with
+/// three readings a point); the global test then fails aloud, and rough places help.
+#[test]
+fn sparse_networks_fit_no_worse_than_the_truth() {
+    let mut random = Random(77);
+    let mut worse = Vec::new();
+    for i in 0..40 {
+        let n = 5 + i % 40;
+        let truth = points(&mut random, n);
+        let wanted = 3 + i % 3;
+        let mut kinds = Vec::new();
+        for p in 0..n {
+            let mut near: Vec<PointId> = (0..n).filter(|&q| q != p).collect();
+            near.sort_by(|a, b| apart(truth[*a], truth[p]).total_cmp(&apart(truth[*b], truth[p])));
+            kinds.extend(near.iter().take(wanted).map(|&q| (p.min(q), p.max(q))));
+        }
+        kinds.sort_unstable();
+        kinds.dedup();
+        let kinds = kinds
+            .into_iter()
+            .map(|(from, to)| Kind::Distance { from, to })
+            .collect();
+        let mut case = case(&mut random, truth, kinds);
+        let ours = survey::adjust(&case.net.0, &common::trusting())
+            .value
+            .expect("an answer");
+        case.net.0.start = case.truth.iter().copied().enumerate().collect();
+        let told = survey::adjust(&case.net.0, &common::trusting())
+            .value
+            .expect("an answer");
+        if !ours.global_test.passed && ours.vtpv > told.vtpv + 1e-3 * (1.0 + told.vtpv) {
+            worse.push(format!(
+                "{i}: {n} points, dof {}: {} for {}",
+                ours.dof, ours.vtpv, told.vtpv
+            ));
+        }
+    }
+    assert!(
+        worse.len() <= 3,
+        "{} of 40 fit worse than the truth:\n{}",
+        worse.len(),
+        worse.join("\n")
+    );
+}
+
+/// One tape misread by a metre must not choose the places.
+#[test]
+fn a_misread_tape_does_not_spoil_the_start() {
+    let mut random = Random(5);
+    let mut lost = Vec::new();
+    for i in 0..60 {
+        let n = 6 + i % 20;
+        let truth = points(&mut random, n);
+        let kinds = (0..n)
+            .flat_map(|p| (0..p).map(move |q| (p, q)))
+            .filter(|&(p, q)| p - q <= 5)
+            .map(|(from, to)| Kind::Distance { from, to })
+            .collect();
+        let mut case = case(&mut random, truth, kinds);
+        let wrong = random.below(case.net.0.readings.len());
+        let reading = &mut case.net.0.readings[wrong];
+        reading.value += if reading.value > 2.0 && random.unit() < 0.5 {
+            -1.0
+        } else {
+            1.0
+        };
+        let survey = survey::adjust(&case.net.0, &common::ledger())
+            .value
+            .expect("an answer");
+        let named = survey
+            .suspects
+            .first()
+            .is_some_and(|s| s.readings.contains(&wrong));
+        if !named || !survey.global_test.passed && survey.suspects.iter().all(|s| s.set_aside) {
+            lost.push(format!(
+                "{i}: {n} points, {:?}, vtpv {}",
+                survey.suspects.len(),
+                survey.vtpv
+            ));
+        }
+    }
+    assert!(
+        lost.is_empty(),
+        "{} of 60 not found:\n{}",
+        lost.len(),
+        lost.join("\n")
+    );
 }

@@ -3,6 +3,12 @@
 //! Source: reference figures computed with scipy 1.17.1 `least_squares` from the readings
 //! below, sigmas by the tape model at the length meant (a slip does not change them).
 //! Tolerance: the last printed digit.
+#![allow(
+    clippy::expect_used,
+    clippy::panic,
+    clippy::unwrap_used,
+    reason = "a test's helpers fail loudly"
+)]
 
 mod common;
 

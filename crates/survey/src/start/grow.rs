@@ -6,7 +6,7 @@ use crate::model::{Place, apart, cross, length, row, value};
 use crate::network::{Kind, PointId};
 
 /// A draft that costs so much more than the best (two or three wild readings) is given up.
-const HOPELESS: f64 = 40.0;
+const HOPELESS: f64 = 25.0;
 
 /// Points in all drafts together, past which the dearest drafts go: work stays bounded.
 const DRAFTED: usize = 1200;
@@ -104,6 +104,9 @@ pub(crate) fn ties(soft: &Soft, p: PointId, placed: &[bool]) -> Vec<usize> {
         .collect()
 }
 
+/// Three readings cross well; any do; how many; what it brings to a third; the best sine.
+type Ripeness = (bool, bool, usize, usize, f64);
+
 /// The point to place now: first those that three readings cross well, then the others by
 /// how well they cross.
 fn next(
@@ -114,12 +117,28 @@ fn next(
     wanted: impl Fn(PointId) -> bool,
 ) -> Option<PointId> {
     let best = drafts.first()?;
-    let mut choice: Option<((bool, bool, usize, f64), PointId)> = None;
+    let tied: Vec<usize> = (0..soft.points)
+        .map(|p| {
+            if placed[p] {
+                0
+            } else {
+                ties(soft, p, placed).len()
+            }
+        })
+        .collect();
+    // Points that placing `p` would bring to a third reading, which then judges both.
+    let closes = |p: PointId| {
+        let others = soft.touching[p]
+            .iter()
+            .flat_map(|&n| soft.readings[n].kind.points());
+        others.filter(|&q| q != p && tied[q] == 2).count().min(3)
+    };
+    let mut choice: Option<(Ripeness, PointId)> = None;
     for p in (0..soft.points).filter(|&p| !placed[p] && wanted(p)) {
-        let ties = ties(soft, p, placed);
-        if ties.len() < 2 {
+        if tied[p] < 2 {
             continue;
         }
+        let ties = ties(soft, p, placed);
         let quality = match ripe[p] {
             Some((count, quality)) if count == ties.len() => quality,
             _ => {
@@ -137,7 +156,13 @@ fn next(
             continue;
         }
         let good = quality > CROSSES_WELL;
-        let key = (good && ties.len() >= 3, good, ties.len().min(6), quality);
+        let key = (
+            good && ties.len() >= 3,
+            good,
+            ties.len().min(6),
+            closes(p),
+            quality,
+        );
         if choice.as_ref().is_none_or(|(most, _)| key > *most) {
             choice = Some((key, p));
         }

@@ -3,13 +3,15 @@
 //! Points are placed one after another from a well-shaped pair, each where its readings to
 //! placed points cross. Where they cross twice, both drafts live on until later readings
 //! choose ([`grow`]). What only hangs together as a whole is posed as stiff bodies from
-//! many random poses ([`hang`]). All of it on soft readings, whose bounded pull keeps a
+//! many random poses ([`hang`]). What then does not fit is tried elsewhere ([`repair`]). All of it on soft readings, whose bounded pull keeps a
 //! misread tape from choosing.
 
 mod grow;
 mod hang;
 mod loci;
+mod repair;
 
+use crate::limits::global_limit;
 use crate::model::{Place, apart, value};
 use crate::network::{Kind, Network, PointId, Reading};
 use crate::solve::{Pull, System};
@@ -30,8 +32,11 @@ const DRAFTS: usize = 64;
 /// first, and they also settle mirrors.
 const CLEARLY: f64 = 0.5;
 
+/// Share of good surveys whose places get a second look for nothing.
+const MISFIT: f64 = 0.01;
+
 /// Pairs from which growth is tried before the best draft is taken as it is.
-const SEEDS: usize = 6;
+const SEEDS: usize = 8;
 
 /// The readings, softened, with what growth needs to know of them.
 pub(crate) struct Soft<'a> {
@@ -132,7 +137,7 @@ pub(crate) fn find(
         let better = best.as_ref().is_none_or(|(most, found)| {
             count > *most || (count == *most && draft.cost < found.cost - CLEARLY)
         });
-        let fits = draft.cost <= 3.0 + 0.3 * readings.len() as f64;
+        let fits = draft.cost <= 2.0 + 0.1 * readings.len() as f64;
         if better {
             best = Some((count, draft));
         }
@@ -159,7 +164,10 @@ pub(crate) fn find(
             }
         }
     }
-    best.map_or_else(|| vec![[0.0, 0.0]; points], |(_, draft)| draft.at)
+    let mut at = best.map_or_else(|| vec![[0.0, 0.0]; points], |(_, draft)| draft.at);
+    let spare = readings.len().saturating_sub(2 * points.saturating_sub(1));
+    repair::repair(&soft, readings, global_limit(MISFIT, spare.max(1)), &mut at);
+    at
 }
 
 /// Grows a draft from its seed until every point has a place.
