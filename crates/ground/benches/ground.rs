@@ -1,5 +1,7 @@
 //! A yard as it is: Tern Street; and yards with 40 fixtures.
 
+#![allow(clippy::expect_used)]
+
 #[path = "../tests/common/mod.rs"]
 mod common;
 

@@ -95,6 +95,12 @@ impl<'a> Body<'a> {
         (Euclidean.distance(&self.geometry(), &line) - self.radius).max(0.0)
     }
 
+    /// Metres between the body and the ground inside a boundary; 0 for what stands on it.
+    pub fn distance_to_ground(&self, boundary: &Polygon<f64>) -> f64 {
+        let ground = Geometry::Polygon(boundary.clone());
+        (Euclidean.distance(&self.geometry(), &ground) - self.radius).max(0.0)
+    }
+
     fn geometry(&self) -> Geometry<f64> {
         match self.ring.as_slice() {
             [only] => Geometry::Point(Point(*only)),

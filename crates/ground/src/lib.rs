@@ -85,7 +85,8 @@ pub fn ground(yard: &Yard, zones: Standard, ledger: &Ledger) -> Noted<Ground> {
         .filter(|equipment| !equipment.zones.is_empty())
         .collect();
     neighbours::pairs(&grid, &equipment, zones, ledger, &mut notes);
-    neighbours::obstructions(&grid, &equipment, &bodies, &edges, &mut notes);
+    neighbours::obstructions(&grid, &equipment, &bodies, &edges, ledger, &mut notes);
+    neighbours::outside(&yard, &bodies, &mut notes);
     surfaces::under_equipment(&yard, &bodies, &mut notes);
 
     let mut patches = footprints(&bodies);
@@ -165,7 +166,9 @@ fn without_slivers(left: MultiPolygon<f64>) -> (MultiPolygon<f64>, (usize, f64))
         .0
         .into_iter()
         .partition(|piece| piece.unsigned_area() >= SLIVER);
-    let area: f64 = slivers.iter().map(Area::unsigned_area).sum();
+    let area = slivers
+        .iter()
+        .fold(0.0, |sum, piece| sum + piece.unsigned_area());
     (MultiPolygon(kept), (slivers.len(), area))
 }
 

@@ -8,11 +8,13 @@ use note::{Fact, Note, msg};
 
 use crate::Standard;
 use crate::body::{Body, Part, part};
-use crate::figures::{PAIR_HIGH_GAP, PAIR_LOW_HEIGHT, PARALLEL, STATIONARY, TOGETHER};
+use crate::figures::{
+    PAIR_HIGH_GAP, PAIR_LOW_HEIGHT, PARALLEL, STATIONARY, STRUCTURE_GAP, TOGETHER,
+};
 use crate::grid::Grid;
 use crate::margins;
 use crate::shapes;
-use crate::yard::{EdgeKind, FixtureKind, More};
+use crate::yard::{EdgeKind, FixtureKind, More, Yard};
 use crate::zones::Zone;
 
 /// A piece of equipment with its zones.
@@ -164,8 +166,10 @@ pub fn obstructions(
     all: &[Equipment],
     bodies: &[Body],
     edges: &[(EdgeKind, LineString<f64>)],
+    ledger: &Ledger,
     notes: &mut Vec<Note>,
 ) {
+    let gap = ledger.number(STRUCTURE_GAP);
     let standing: Vec<_> = bodies
         .iter()
         .filter(|body| part(body.fixture.is) == Part::Standing)
@@ -177,14 +181,19 @@ pub fn obstructions(
         for (thing, footprint) in &standing {
             if near(&zone, footprint) && grid.shared(&zone, footprint).unsigned_area() > TOUCH {
                 let distance = equipment.body.distance(thing);
-                notes.push(obstructed(equipment, &thing.fixture.name, distance));
+                notes.push(obstructed(equipment, &thing.fixture.name, distance, gap));
             }
         }
         let mut told = Vec::new();
         for (kind, line) in edges.iter().filter(|(kind, _)| *kind != EdgeKind::Open) {
             if !told.contains(kind) && zone.iter().any(|piece| enters(piece, line)) {
                 told.push(*kind);
-                notes.push(at_edge(equipment, *kind, equipment.body.distance_to(line)));
+                notes.push(at_edge(
+                    equipment,
+                    *kind,
+                    equipment.body.distance_to(line),
+                    gap,
+                ));
             }
         }
     }
@@ -217,7 +226,7 @@ fn shrunk(piece: &Polygon<f64>, by: f64) -> Polygon<f64> {
     })
 }
 
-fn obstructed(equipment: &Equipment, thing: &str, distance: f64) -> Note {
+fn obstructed(equipment: &Equipment, thing: &str, distance: f64, gap: f64) -> Note {
     let fixture = equipment.body.fixture;
     Note::warning(
         fixture.at.clone(),
@@ -228,11 +237,11 @@ fn obstructed(equipment: &Equipment, thing: &str, distance: f64) -> Note {
             distance = Fact::Length(distance)
         ),
     )
-    .expected(msg!("zone-clear"))
+    .expected(msg!("zone-clear", gap = Fact::Length(gap)))
     .mend(msg!("zones-move-apart"))
 }
 
-fn at_edge(equipment: &Equipment, kind: EdgeKind, distance: f64) -> Note {
+fn at_edge(equipment: &Equipment, kind: EdgeKind, distance: f64, gap: f64) -> Note {
     let fixture = equipment.body.fixture;
     Note::warning(
         fixture.at.clone(),
@@ -243,6 +252,23 @@ fn at_edge(equipment: &Equipment, kind: EdgeKind, distance: f64) -> Note {
             distance = Fact::Length(distance)
         ),
     )
-    .expected(msg!("zone-clear"))
+    .expected(msg!("zone-clear", gap = Fact::Length(gap)))
     .mend(msg!("zones-move-apart"))
 }
+
+/// Tells of what stands wholly outside the yard: most likely a slip of the tape.
+pub fn outside(yard: &Yard, bodies: &[Body], notes: &mut Vec<Note>) {
+    for body in bodies {
+        let off = body.distance_to_ground(&yard.boundary);
+        if off > TAPED {
+            let name = &body.fixture.name;
+            let what = msg!("fixture-outside-yard", name = name, off = Fact::Length(off));
+            notes.push(
+                Note::warning(body.fixture.at.clone(), what).mend(msg!("fixture-check-points")),
+            );
+        }
+    }
+}
+
+/// Metres that a thing on the rim may be taped outside it.
+const TAPED: f64 = 0.05;

@@ -26,7 +26,7 @@ pub fn direction(from: Coord<f64>, to: Coord<f64>) -> Option<Vector> {
     const SAME: f64 = 1e-4;
     let way = to - from;
     let long = length(way);
-    (long > SAME).then(|| way / long)
+    (long > SAME && long.is_finite()).then(|| way / long)
 }
 
 /// A vector turned left by a right angle.

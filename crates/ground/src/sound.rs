@@ -5,7 +5,7 @@ use note::{Fact, Note, Place, msg};
 
 use crate::grid::Grid;
 use crate::shapes;
-use crate::yard::{Fixture, Footprint, Yard};
+use crate::yard::{Fixture, Footprint, More, Yard};
 
 /// A yard that the rules can work with, on its grid; `None`, with an error among the
 /// notes, when the boundary bounds nothing. Outlines that cross themselves are replaced
@@ -94,6 +94,9 @@ fn on_grid(grid: &Grid, boundary: &Polygon<f64>) -> Polygon<f64> {
 
 fn fixture_is_sound(grid: &Grid, fixture: &mut Fixture, notes: &mut Vec<Note>) -> bool {
     let (name, at) = (fixture.name.clone(), fixture.at.clone());
+    if let More::Slide { exit } = &mut fixture.more {
+        *exit = exit.filter(|exit| all_placed(grid, exit, &name, &at, notes));
+    }
     match &mut fixture.shape {
         Footprint::Outline(outline) => {
             outline_is_sound(grid, outline, &name, &at, notes);

@@ -168,7 +168,7 @@ impl Rules<'_> {
 
     /// A measure that can be one; else nothing, and a note.
     fn usable(&mut self, body: &Body, measure: f64) -> Option<f64> {
-        if measure >= 0.0 && measure <= TALLEST {
+        if (0.0..=TALLEST).contains(&measure) {
             return Some(measure);
         }
         self.notes.push(

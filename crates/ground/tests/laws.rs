@@ -75,7 +75,7 @@ fn turned(yard: &Yard, by: f64) -> Yard {
 }
 
 proptest! {
-    #![proptest_config(ProptestConfig::with_cases(150))]
+    #![proptest_config(ProptestConfig::with_cases(200))]
 
     /// Another fixture takes ground and gives none. (Doors are left out: a house may tell
     /// on which side of a door the yard lies; and walks, which may find no way any more.)

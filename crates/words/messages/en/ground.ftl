@@ -8,6 +8,8 @@ place-outside = { $name } lies nowhere near the yard.
 radius-odd = { $name } has a radius of { $radius }; that cannot be.
 outline-crosses-itself = The outline of { $name } crosses itself. All ground within its outermost corners is taken.
 outline-check-order = Name the corners in the order of one walk round it.
+fixture-outside-yard = { $name } lies { $off } outside the yard.
+fixture-check-points = Check the readings of its points.
 
 # Clear zones
 zone-from-memory = The clear zone of { $fixture } rests on a figure from memory.
@@ -45,7 +47,7 @@ zone-cut-by-edge = { $edge ->
     [drop] A drop
    *[other] An edge
 } cuts the clear zone of { $fixture }, { $distance } from it.
-zone-clear = Nothing else in a clear zone.
+zone-clear = Nothing else in a clear zone; buildings and other structures at least { $gap } away.
 equipment-on-hard-ground = { $fixture } stands on hard ground ({ $surface ->
     [asphalt] asphalt
     [concrete] concrete

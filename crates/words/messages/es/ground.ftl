@@ -8,6 +8,8 @@ place-outside = { $name } queda muy lejos del patio.
 radius-odd = { $name } tiene un radio de { $radius }; no puede ser.
 outline-crosses-itself = El contorno de { $name } se cruza a sí mismo. Se toma todo el suelo entre sus esquinas exteriores.
 outline-check-order = Nombre las esquinas en el orden de una vuelta.
+fixture-outside-yard = { $name } queda { $off } fuera del patio.
+fixture-check-points = Revise las medidas de sus puntos.
 
 # Zonas libres
 zone-from-memory = La zona libre de { $fixture } se apoya en una cifra de memoria.
@@ -45,7 +47,7 @@ zone-cut-by-edge = { $edge ->
     [drop] Un desnivel
    *[other] Un borde
 } corta la zona libre de { $fixture }, a { $distance }.
-zone-clear = Nada más en una zona libre.
+zone-clear = Nada más en una zona libre; edificios y otras estructuras al menos a { $gap }.
 equipment-on-hard-ground = { $fixture } está sobre suelo duro ({ $surface ->
     [asphalt] asfalto
     [concrete] hormigón
