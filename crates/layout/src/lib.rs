@@ -11,6 +11,7 @@
 
 pub mod audit;
 mod candidate;
+pub mod candidates;
 pub mod figures;
 mod geometry;
 mod place;

@@ -6,16 +6,20 @@ use ledger::Ledger;
 
 use crate::audit::{Check, audit};
 use crate::candidate::{Candidate, Pose};
+use crate::millionth;
 use crate::place::search::{Found, Layout, Progress, Searcher, Work};
 use crate::place::site::{Laid, Site};
 use crate::programme::{Dealt, Limits, Programme, Question, Unsolved};
 use crate::rules::Surroundings;
+use crate::week::{Target, Week};
 
 /// What the planner is asked.
 #[derive(Clone, Copy, Debug)]
 pub struct Task<'a> {
     /// The programme's question.
     pub question: Question<'a>,
+    /// The week that the question's time is of.
+    pub week: Week,
     /// The surveyed yard.
     pub yard: &'a Yard,
     /// Its ground.
@@ -65,7 +69,9 @@ pub struct Binds {
     pub of: &'static str,
     /// How much more: currency, m², minutes a session, members.
     pub more: f64,
-    /// Change of the bound; never negative but for staff, who may bring outings together
+    /// Change of Z's bound before branching (the markings taken as divisible), where a set
+    /// as a whole would jump; never negative but for time and staff: longer sessions ask
+    /// for more as well, and more staff who may bring outings together
     /// and so leave stations less time.
     pub change: f64,
 }
@@ -194,7 +200,7 @@ pub fn plan(
         bound,
         proven: found.first.proven,
         stopped: found.stopped,
-        binds: Vec::new(),
+        binds: binds(task, &programme, ledger)?,
         left_out,
         checks: audit(&placed, &around, ledger),
     })
@@ -239,4 +245,69 @@ fn left_out(
         left.push(LeftOut { candidate: at, why });
     }
     Ok(left)
+}
+
+/// Steps of "a little more": a tenth of the purse and of the ground, five minutes a
+/// session, one more member of staff.
+const TENTH: f64 = 0.1;
+const MINUTES: f64 = 5.0;
+
+/// What a little more would change, by the bound with markings taken as divisible.
+fn binds(task: &Task, programme: &Programme, ledger: &Ledger) -> Result<Vec<Binds>, Unsolved> {
+    let question = &task.question;
+    let bound = |programme: &Programme, limits: &Limits| -> Result<f64, Unsolved> {
+        Ok(programme.choose(limits, 0, &|| true)?.bound)
+    };
+    let now = bound(programme, &Limits::default())?;
+    let (money, ground) = (question.budget * TENTH, question.free_area * TENTH);
+    let richer = Limits {
+        budget: Some(question.budget + money),
+        ..Limits::default()
+    };
+    let wider = Limits {
+        area: Some(question.free_area + ground),
+        ..Limits::default()
+    };
+    let class = question.counts.iter().sum();
+    let of_week = |week: Week| {
+        let time = week.time(class, ledger);
+        let longer = if question.time.each > 0.0 {
+            time.each / question.time.each
+        } else {
+            1.0
+        };
+        let targets: Vec<Target> = question
+            .targets
+            .iter()
+            .map(|target| Target {
+                minutes: millionth(target.minutes * longer),
+                ..*target
+            })
+            .collect();
+        let question = Question {
+            time,
+            targets: &targets,
+            ..*question
+        };
+        bound(&Programme::new(&question, ledger), &Limits::default())
+    };
+    let longer = Week {
+        minutes: task.week.minutes + MINUTES,
+        ..task.week
+    };
+    let more_staff = Week {
+        staff: task.week.staff.saturating_add(1),
+        ..task.week
+    };
+    let row = |of, more, then: f64| Binds {
+        of,
+        more,
+        change: millionth(then - now),
+    };
+    Ok(vec![
+        row("money", money, bound(programme, &richer)?),
+        row("ground", ground, bound(programme, &wider)?),
+        row("time", MINUTES, of_week(longer)?),
+        row("staff", 1.0, of_week(more_staff)?),
+    ])
 }

@@ -145,10 +145,17 @@ pub struct Setting {
     /// Cells of a figure where children hop or jump.
     landings: Vec<(Coord<f64>, f64)>,
     lanes: Vec<LaneAt>,
-    /// Where a route ends and the way it goes there.
-    ends: Vec<(Coord<f64>, Coord<f64>)>,
+    ends: Vec<End>,
     wait: Vec<Coord<f64>>,
     fast: bool,
+}
+
+/// Where a route ends, the way it went there, and whether it is run.
+#[derive(Clone, Copy, Debug)]
+struct End {
+    at: Coord<f64>,
+    way: Coord<f64>,
+    long: bool,
 }
 
 #[derive(Clone, Debug)]
@@ -167,7 +174,6 @@ impl Setting {
         let segments = |line: Vec<Segment>| -> Vec<Segment> {
             line.into_iter().map(|(a, b)| (at(a), at(b))).collect()
         };
-        let runs = candidate.yields.iter().any(|gift| runs(&gift.activity));
         let lanes: Vec<LaneAt> = figure
             .lanes
             .iter()
@@ -178,24 +184,36 @@ impl Setting {
                 clear: lane.width,
             })
             .collect();
-        let mut ends: Vec<(Coord<f64>, Coord<f64>)> = lanes
-            .iter()
-            .filter_map(|lane| lane.line.last())
-            .map(|(a, b)| (*b, *b - *a))
-            .collect();
-        for cell in figure.cells.iter() {
-            for next in cell.next.iter().flatten() {
-                if let Some(end) = figure
-                    .cells
-                    .get(*next)
-                    .filter(|next| next.end && !next.start)
-                {
-                    let (a, b) = (at(cell.centre), at(end.centre));
-                    ends.push((b, b - a));
-                }
+        // The way a lane or a row of cells goes as a whole: a wave's last bow points aside,
+        // and yet its children come out along the wave.
+        let mut ends: Vec<End> = Vec::new();
+        for lane in &lanes {
+            if let (Some((from, _)), Some((_, to))) = (lane.line.first(), lane.line.last()) {
+                ends.push(End {
+                    at: *to,
+                    way: *to - *from,
+                    long: lane.corridor,
+                });
             }
         }
-        ends.retain(|(_, way)| length(*way) > 0.0);
+        let starts: Vec<Coord<f64>> = figure
+            .cells
+            .iter()
+            .filter(|cell| cell.start)
+            .map(|cell| at(cell.centre))
+            .collect();
+        for cell in figure.cells.iter().filter(|cell| cell.end && !cell.start) {
+            let to = at(cell.centre);
+            let from = |start: &&Coord<f64>| length(to - **start);
+            if let Some(start) = starts.iter().min_by(|a, b| from(a).total_cmp(&from(b))) {
+                ends.push(End {
+                    at: to,
+                    way: to - *start,
+                    long: false,
+                });
+            }
+        }
+        ends.retain(|end| length(end.way) > 0.0);
         Setting {
             turn: pose.turn,
             pieces: pieces_at(candidate, &pose),
@@ -206,7 +224,7 @@ impl Setting {
                 .iter()
                 .map(|cell| (at(cell.centre), radius(cell)))
                 .collect(),
-            fast: runs || lanes.iter().any(|lane| lane.corridor),
+            fast: lanes.iter().any(|lane| lane.corridor),
             lanes,
             ends,
             wait: figure.wait.iter().map(|spot| at(*spot)).collect(),
@@ -234,12 +252,6 @@ impl Setting {
             apart(&self.envelope, &other.envelope)
         }
     }
-}
-
-/// Whether an activity is travelled fast enough to want the long run-out.
-fn runs(activity: &str) -> bool {
-    let gait = activity.split(':').next().unwrap_or_default();
-    matches!(gait, "run" | "gallop" | "leap")
 }
 
 fn radius(cell: &marking::Cell) -> f64 {
@@ -334,18 +346,16 @@ impl<'a> Surroundings<'a> {
     /// The wanted terms of one figure; up to `cells` of its cells are looked for.
     pub(crate) fn wanted(&self, me: &Setting, others: &[&Setting], cells: usize) -> Vec<Finding> {
         let mut found = Vec::new();
-        if me.fast && !me.ends.is_empty() {
-            let clear = me
-                .ends
-                .iter()
-                .map(|end| self.run_out(*end, others))
-                .fold(f64::INFINITY, f64::min);
-            let wanted = self.runs[2];
+        let runs = me.ends.iter().filter(|end| end.long);
+        let clear = runs
+            .map(|end| self.run_out(end, others))
+            .fold(f64::INFINITY, f64::min);
+        if clear.is_finite() {
             found.push(at_least(
                 "run-out-wanted",
                 "m",
-                wanted,
-                clear.min(wanted),
+                self.runs[2],
+                clear,
                 Some(fig::RUN_OUT_WANTED),
             ));
         }
@@ -451,9 +461,9 @@ impl<'a> Surroundings<'a> {
     }
 
     /// Metres from an end, along its way, to the first wall, fixture, door, gate or lane.
-    fn run_out(&self, (end, way): (Coord<f64>, Coord<f64>), others: &[&Setting]) -> f64 {
-        let far = end + way * (self.runs[2] / length(way));
-        let ray = (end, far);
+    fn run_out(&self, end: &End, others: &[&Setting]) -> f64 {
+        let far = end.at + end.way * (self.runs[2] / length(end.way));
+        let ray = (end.at, far);
         let lanes = others
             .iter()
             .flat_map(|other| other.lane_segments().map(|(segment, _)| segment));
@@ -585,24 +595,23 @@ impl<'a> Surroundings<'a> {
         if nearest.is_finite() {
             found.push(at_least("envelopes-apart", "m", 0.0, nearest, None).hard());
         }
-        let (wanted, key) = if me.fast {
-            (self.runs[0], fig::RUN_OUT_RUN)
-        } else {
-            (self.runs[1], fig::RUN_OUT_OTHER)
-        };
-        let within = me
-            .ends
-            .iter()
-            .map(|(end, way)| {
-                let far = *end + *way * (wanted / length(*way));
-                me.envelope
-                    .iter()
-                    .filter_map(|side| hit((*end, far), *side))
-                    .fold(wanted, f64::min)
-            })
-            .fold(f64::INFINITY, f64::min);
-        if within.is_finite() {
-            found.push(at_least("run-out-inside", "m", wanted, within, Some(key)).hard());
+        for (long, wanted, key) in [
+            (true, self.runs[0], fig::RUN_OUT_RUN),
+            (false, self.runs[1], fig::RUN_OUT_OTHER),
+        ] {
+            let ends = me.ends.iter().filter(|end| end.long == long);
+            let within = ends
+                .map(|end| {
+                    let far = end.at + end.way * (wanted / length(end.way));
+                    let sides = me.envelope.iter();
+                    sides
+                        .filter_map(|side| hit((end.at, far), *side))
+                        .fold(wanted, f64::min)
+                })
+                .fold(f64::INFINITY, f64::min);
+            if within.is_finite() {
+                found.push(at_least("run-out-inside", "m", wanted, within, Some(key)).hard());
+            }
         }
         let narrowest = me
             .lanes

@@ -60,6 +60,9 @@ pub enum Progress {
     Polishing(usize, usize),
 }
 
+/// Of the bound: a gap this small is not worth the exchange.
+const ENOUGH: f64 = 1e-3;
+
 /// Chains of the exchange; a count of its own, never that of the threads.
 const CHAINS: u64 = 4;
 
@@ -167,7 +170,9 @@ impl<'a> Searcher<'a> {
             limits.apart.push(choice.chosen.clone());
             limits.area = Some((asked + went) / 2.0);
         }
-        if best.0 < first.value - 1e-9 && go_on(Progress::Exchanging(0, self.work.steps, best.0)) {
+        if best.0 < first.bound * (1.0 - ENOUGH)
+            && go_on(Progress::Exchanging(0, self.work.steps, best.0))
+        {
             let chains: Vec<(f64, Layout)> = (0..CHAINS)
                 .into_par_iter()
                 .map(|chain| self.exchange(chain, &best, &wanted, &go_on))

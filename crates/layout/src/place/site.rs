@@ -5,7 +5,7 @@ use geo::{Coord, MultiPolygon};
 use super::convex::{Halves, Ring, meets, pieces};
 use super::grid::{Grid, Map};
 use crate::candidate::{Candidate, Pose};
-use crate::geometry::{Segment, edges, inside};
+use crate::geometry::{Segment, edges};
 
 /// The free ground.
 pub(crate) struct Site {
@@ -98,21 +98,6 @@ impl Site {
             bodies,
             grid,
             map,
-        })
-    }
-
-    /// Whether envelopes laid as `laid` are inside the free ground.
-    pub(crate) fn holds(&self, laid: &Laid) -> bool {
-        laid.pieces.iter().all(|piece| {
-            let Some(corner) = piece.first() else {
-                return false;
-            };
-            let origin = Coord { x: 0.0, y: 0.0 };
-            inside(*corner, &self.edges)
-                && self
-                    .edges
-                    .iter()
-                    .all(|(a, b)| meets(&[*a, *b], piece).clear_of(origin))
         })
     }
 }

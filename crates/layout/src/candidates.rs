@@ -1,0 +1,258 @@
+//! Candidates: every family, sized for every part of the class.
+
+use std::collections::BTreeMap;
+
+use children::{Child, Skill};
+use footfall::{Activity, Gait, Model, Pupil, Range};
+use geo::Area;
+use ledger::Ledger;
+use marking::{Family, Figure, Look};
+use rayon::prelude::*;
+
+use crate::candidate::{Candidate, Yield};
+use crate::millionth;
+use crate::week::full_turn;
+
+/// A part of the class that a marking is sized for.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Part {
+    /// `all`, `younger`, `middle` or `older`.
+    pub name: &'static str,
+    /// Numbers of its children.
+    pub children: Vec<usize>,
+}
+
+/// The whole class, and its thirds by age where there are ages to tell apart.
+///
+/// Thirds count children, not rows; children of one age stay together.
+pub fn parts(children: &[Child]) -> Vec<Part> {
+    let mut parts = vec![Part {
+        name: "all",
+        children: (0..children.len()).collect(),
+    }];
+    let mut order = parts[0].children.clone();
+    order.sort_by(|a, b| children[*a].age.total_cmp(&children[*b].age).then(a.cmp(b)));
+    let whole: f64 = children.iter().map(|child| f64::from(child.count)).sum();
+    let mut thirds: BTreeMap<usize, Vec<usize>> = BTreeMap::new();
+    let (mut before, mut from) = (0.0, 0);
+    while from < order.len() {
+        let age = children[order[from]].age;
+        let same: Vec<usize> = order[from..]
+            .iter()
+            .copied()
+            .take_while(|at| children[*at].age == age)
+            .collect();
+        let count: f64 = same.iter().map(|at| f64::from(children[*at].count)).sum();
+        // Those of one age go where the middle of them lies.
+        let third = ((before + count / 2.0) / whole * 3.0).clamp(0.0, 2.0) as usize;
+        thirds.entry(third).or_default().extend(&same);
+        before += count;
+        from += same.len();
+    }
+    if thirds.len() > 1 {
+        for (third, children) in thirds {
+            parts.push(Part {
+                name: ["younger", "middle", "older"][third.min(2)],
+                children,
+            });
+        }
+    }
+    parts
+}
+
+/// What candidates are made from.
+pub struct Kit<'a> {
+    /// Families that the programme wants or does not refuse.
+    pub families: &'a [&'static dyn Family],
+    /// Names of families that are refused: they stay among the candidates, marked so.
+    pub refused: &'a [String],
+    /// Colours and breadths.
+    pub look: &'a Look,
+    /// Constants of the footfall model.
+    pub model: &'a Model,
+    /// What a figure costs: paint by the litre, tape, primer.
+    pub price: &'a (dyn Fn(&Figure) -> f64 + Sync),
+}
+
+/// Every family at the lengths that suit each part of the class best, and what a minute on
+/// it gives to each child. Figures that come out the same for two parts stand once, for
+/// the larger; those that serve nobody are left out.
+///
+/// - `weights`: of the skills; they weigh no child, but a family of no weighted skill is
+///   left out
+pub fn candidates(
+    children: &[Child],
+    weights: &BTreeMap<Skill, f64>,
+    kit: &Kit,
+    ledger: &Ledger,
+) -> Vec<Candidate> {
+    let parts = parts(children);
+    let pairs: Vec<(&&'static dyn Family, &Part)> = kit
+        .families
+        .iter()
+        .flat_map(|family| parts.iter().map(move |part| (family, part)))
+        .collect();
+    let made: Vec<Option<Candidate>> = pairs
+        .par_iter()
+        .map(|(family, part)| {
+            let activities = activities(**family, weights);
+            let figure = sized(**family, &activities, children, part, kit)?;
+            let yields = yields(&figure, &activities, children, kit.model, ledger);
+            let used = yields.iter().any(|gift| gift.e > 0.0);
+            used.then(|| Candidate {
+                name: format!("{}-{}", family.name(), part.name),
+                family: family.name().to_owned(),
+                group: part.name.to_owned(),
+                cost: millionth((kit.price)(&figure)),
+                area: millionth(figure.envelope.unsigned_area()),
+                locked: None,
+                refused: kit.refused.iter().any(|name| name == family.name()),
+                mirrors: family.can_mirror(),
+                yields,
+                figure,
+            })
+        })
+        .collect();
+    let mut kept: Vec<Candidate> = Vec::new();
+    for candidate in made.into_iter().flatten() {
+        if !kept.iter().any(|other| other.figure == candidate.figure) {
+            kept.push(candidate);
+        }
+    }
+    kept
+}
+
+/// A family's gaits with each foot that may lead, where they serve a weighted skill.
+pub fn activities(family: &dyn Family, weights: &BTreeMap<Skill, f64>) -> Vec<Activity> {
+    let wanted = |skill: Skill| weights.get(&skill).is_some_and(|weight| *weight > 0.0);
+    let gaits = family
+        .activities()
+        .iter()
+        .filter_map(|name| Gait::named(name));
+    gaits
+        .filter(|gait| wanted(gait.skill) || gait.name == "court" && wanted(Skill::Jump))
+        .flat_map(|gait| {
+            let feet = if footfall::sided(gait.skill) {
+                vec![Some(children::Side::Right), Some(children::Side::Left)]
+            } else {
+                vec![None]
+            };
+            feet.into_iter().map(move |foot| Activity { gait, foot })
+        })
+        .collect()
+}
+
+/// The word of files: `hop:R`, `jump`.
+pub fn word(activity: &Activity) -> String {
+    match activity.foot {
+        None => activity.gait.name.to_owned(),
+        Some(children::Side::Right) => format!("{}:R", activity.gait.name),
+        Some(children::Side::Left) => format!("{}:L", activity.gait.name),
+    }
+}
+
+/// The figure whose free lengths suit most of the part, or the family's defaults where it
+/// leaves none free.
+fn sized(
+    family: &dyn Family,
+    activities: &[Activity],
+    children: &[Child],
+    part: &Part,
+    kit: &Kit,
+) -> Option<Figure> {
+    /// Free lengths that are searched; the others keep their defaults. A brook's banks, a
+    /// court's two gaps and a spot's size are the first of their families.
+    const SEARCHED: usize = 2;
+    let defaults = family.defaults();
+    if activities
+        .iter()
+        .all(|activity| activity.gait.name == "walk")
+    {
+        return family.make(&defaults, kit.look).ok();
+    }
+    // One foot stands for both: no default tells them apart.
+    let one_foot: Vec<Activity> = activities
+        .iter()
+        .filter(|activity| activity.foot != Some(children::Side::Left))
+        .copied()
+        .collect();
+    let ranges: Vec<Range> = family
+        .lengths()
+        .iter()
+        .take(SEARCHED)
+        .map(|spec| Range {
+            least: spec.least,
+            most: spec.most,
+        })
+        .collect();
+    let pupils: Vec<Pupil> = faces(children, part)
+        .into_iter()
+        .map(|(at, weight)| Pupil {
+            child: &children[at],
+            weight,
+        })
+        .collect();
+    let make = |lengths: &[f64]| {
+        let mut all = defaults.clone();
+        all.iter_mut()
+            .zip(lengths)
+            .for_each(|(have, given)| *have = *given);
+        family.make(&all, kit.look).ok()
+    };
+    let best = footfall::size(make, &ranges, &pupils, &one_foot, kit.model)?;
+    make(&best.lengths)
+}
+
+/// A few children who stand for a part while lengths are searched, each with the weight of
+/// those it stands for: by age, evenly.
+fn faces(children: &[Child], part: &Part) -> Vec<(usize, f64)> {
+    /// Enough to tell the ends of a class from its middle.
+    const FACES: usize = 4;
+    let mut order = part.children.clone();
+    order.sort_by(|a, b| children[*a].age.total_cmp(&children[*b].age).then(a.cmp(b)));
+    let size = order.len().div_ceil(FACES).max(1);
+    order
+        .chunks(size)
+        .map(|chunk| {
+            let face = chunk[chunk.len() / 2];
+            let count: f64 = chunk.iter().map(|at| f64::from(children[*at].count)).sum();
+            (face, count / f64::from(children[face].count.max(1)))
+        })
+        .collect()
+}
+
+/// e of every child and activity, rounded to 1e-6; zeros left out.
+pub fn yields(
+    figure: &Figure,
+    activities: &[Activity],
+    children: &[Child],
+    model: &Model,
+    ledger: &Ledger,
+) -> Vec<Yield> {
+    let mut yields = Vec::new();
+    let class = footfall::class(std::slice::from_ref(figure), children, activities, model);
+    for (activity, row) in std::iter::zip(activities, class.iter().flatten()) {
+        for (number, footfall) in row.iter().enumerate() {
+            let (Some(pass), Some(back)) = (footfall.pass_s, footfall.walk_back_s) else {
+                continue;
+            };
+            for curve in &footfall.curves {
+                let age = children[number].age;
+                let Some(full) = full_turn(curve.skill, age, pass, back, ledger) else {
+                    continue;
+                };
+                let e = footfall.practice(curve.skill, curve.foot, full);
+                if e > 0.0 {
+                    yields.push(Yield {
+                        child: number,
+                        activity: word(activity),
+                        skill: curve.skill,
+                        side: curve.foot,
+                        e,
+                    });
+                }
+            }
+        }
+    }
+    yields
+}
