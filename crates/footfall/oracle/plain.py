@@ -24,7 +24,7 @@ RATES = dict(
     hop=[1.6, 1.8, 2.0, 2.2], leap=[1.0, 1.1, 1.2, 1.3], gallop=[1.4, 1.6, 1.8, 1.9],
     slide=[1.4, 1.6, 1.8, 1.9], skip=[1.0, 1.2, 1.4, 1.5],
 )
-RATES["court"], RATES["push"] = RATES["hop"], RATES["walk"]
+RATES["court"] = RATES["hop"]
 
 # state -> [(state, flight, whose steadiness)]; a state is a foot and, for the leap, how far
 # the run-up has come
@@ -38,7 +38,7 @@ GAITS = {
     "walk": _other("walk"), "run": _other("run"), "skip": _other("skip"),
     "hop": _same("hop"), "gallop": _same("gallop"), "slide": _same("slide"),
     "jump": {"B": [("B", "jump", "jump")]},
-    "push": {"B": [("B", "push", "walk")]},
+    "push": {"B": [("B", "push", None)]},
     "court": {
         "R": [("R", "hop", "hop"), ("B", "mixed", "hop")],
         "L": [("L", "hop", "hop"), ("B", "mixed", "hop")],
@@ -60,7 +60,7 @@ def by_age(values, age):
 
 def reach(child, flight, z):
     """rho of a flight at z: Normal(m, tau), never under 30 % of m."""
-    skills = dict(mixed=["hop", "jump"], push=["walk"]).get(flight, [flight])
+    skills = dict(mixed=["hop", "jump"], push=[child.get("pushes")]).get(flight, [flight])
     m = np.mean([child["skills"][s]["m"] for s in skills])
     tau = np.mean([child["skills"][s]["tau"] for s in skills])
     return np.maximum(m + tau * z, FLOOR * m), m, tau
@@ -96,33 +96,21 @@ def turn_and_facing(figure, before, here, there):
     if before is not None:
         e = c[1] - c[0]
         cos_phi = (d @ e) / (length * np.hypot(*e))
-    if figure.get("family") == "brook":
-        # from bank to bank, not from middle to middle: toes at the near bank, heels .05 past
-        # the far one
-        near, far = figure["cells"][here]["radius"], figure["cells"][there]["radius"]
-        length_ = length - near - far - 0.05
-        return 1.0, None, length_
     cos_alpha = None
     if figure["facing"] is not None:
         cos_alpha = np.cos(np.arctan2(d[1], d[0]) - figure["facing"])
     return cos_phi, cos_alpha, length
 
 
-def distance(figure, child, before, here, there):
-    d = turn_and_facing(figure, before, here, there)[2]
-    return d + child["foot"] if figure.get("family") == "brook" else d
-
-
 def contact(figure, child, flight, steady, before, here, there, z, log=False):
     """p of one contact at z, or its logarithm."""
-    cos_phi, cos_alpha, _ = turn_and_facing(figure, before, here, there)
-    d = distance(figure, child, before, here, there)
+    cos_phi, cos_alpha, d = turn_and_facing(figure, before, here, there)
     k = 1.0
     if cos_alpha is not None and flight != "slide":
         k = 0.75 + 0.25 * cos_alpha - 0.05 * (1 - cos_alpha**2)
     rho, _, _ = reach(child, flight, z)
     r = rho * (1 - LESS[flight] * (1 - cos_phi) / 2) * k
-    q = child["skills"][steady]["steady"]
+    q = child["skills"][steady or child["pushes"]]["steady"]
     a = figure["landing"][there]
     x = NINE_IN_TEN + (r - d) / (W * rho)
     return np.log(q) + log_ndtr(x) + np.log(a) if log else q * ndtr(x) * a
@@ -221,6 +209,8 @@ def quadrature(child, flights):
 
 def overlap(figure, here, there):
     """Two discs, or two upright convex outlines, that share ground."""
+    if figure["family"] == "brook":
+        return False  # water parts the banks
     a, b = figure["cells"][here], figure["cells"][there]
     if "radius" in a and "radius" in b:
         return np.hypot(*(np.array(a["centre"]) - b["centre"])) < a["radius"] + b["radius"] - 1e-5
@@ -303,9 +293,9 @@ def lane_routes(figure, child, gait, foot):
                 by = on_line(lane["line"], along) - on_line(lane["line"], along - stride)
                 if abs(np.cos(np.arctan2(by[1], by[0]) - figure["facing"])) > 0.5 + 1e-9:
                     break
-            q = child["skills"][steady]["steady"]
+            q = child["skills"][steady or child["pushes"]]["steady"]
             if radius:
-                v = stride * by_age(RATES[flight], child["age"])
+                v = stride * by_age(RATES[child["pushes"] if flight == "push" else flight], child["age"])
                 q = q ** max(1.0, v * v / (2.45 * radius))
             pi *= q * wide
             ps.append((pi, flight, state[0]))
@@ -322,7 +312,8 @@ def footfall(figure, child, gait, foot=None):
     figure = dict(figure, landing=[landing(c, child["scatter"]) for c in figure["cells"]])
     wheels = child.get("means", "feet") in ("wheels", "walker")
     asked, gait = gait, "push" if wheels else gait
-    can = child["skills"]["walk" if wheels else skill]["can"]
+    can = child["skills"][skill]["can"]
+    child = dict(child, pushes=skill)  # a push stands in for the skill, and has its figures
     kept = routes(figure, child, gait, foot) + lane_routes(figure, child, gait, foot)
     flights = sorted({step[0] for r in kept if "steps" in r for step in r["steps"]})
     z, w = quadrature(child, flights)
@@ -336,7 +327,7 @@ def footfall(figure, child, gait, foot=None):
             route["p"] = can * float(w @ np.prod(at(z), axis=0))
             route["pi_0"] = float(np.prod(at(0.0)))
             partial = np.cumprod(at(GRID), axis=0)
-            d = np.array([distance(figure, child, b, h, t) for _, _, b, h, t, _ in route["steps"]])
+            d = np.array([turn_and_facing(figure, b, h, t)[2] for _, _, b, h, t, _ in route["steps"]])
             stretch = np.mean([dd / reach(child, f, GRID)[0] for dd, (f, *_) in zip(d, route["steps"])], axis=0)
             fair = (stretch >= 0.6 - TIE) & (not any(overlap(figure, h, t) for _, _, _, h, t, _ in route["steps"]))
             landed = [(f, foot_) for f, _, _, _, _, foot_ in route["steps"]]
@@ -371,7 +362,7 @@ def footfall(figure, child, gait, foot=None):
     if well.any():
         at = min(np.flatnonzero(well), key=lambda i: (abs(i - middle), i))
         route = kept[chosen[at]]
-        out["pass_s"] = route["n"] / by_age(RATES[gait], child["age"])
+        out["pass_s"] = route["n"] / by_age(RATES[asked], child["age"])
         out["walk_back_s"] = route["length"] / child["walk_speed"] + 2.0
         for i in np.flatnonzero(well):
             for what, values in credits[chosen[i]].items():

@@ -72,8 +72,8 @@ def court(gap, both):
 def brook(widths):
     cells = []
     for i, w in enumerate(widths):
-        cells.append(cell((0.1 * i, -0.25), start=True, next_=[2 * i + 1], radius=.2))
-        cells.append(cell((0.1 * i, float(w) + 0.25), end=True, next_=[], radius=.2))
+        cells.append(cell((0.1 * i, -0.085), start=True, next_=[2 * i + 1], radius=.2, run_up=True))
+        cells.append(cell((0.1 * i, float(w) + 0.135), end=True, next_=[], radius=.2))
     return figure(cells, family="brook")
 
 
@@ -113,7 +113,6 @@ def random_figure():
 
 
 def plain_out(out):
-    feet = lambda foot: foot
     return dict(
         routes=[dict(n=r["n"], cells=r["cells"], contacts="".join(r["contacts"]), p=r["p"], pi_0=r["pi_0"],
                      length=r["length"]) for r in out["routes"]],

@@ -81,13 +81,20 @@ impl Nodes {
         &self.per_rho[kind][..GRID]
     }
 
-    /// The mean over z of a chance given at the nodes.
+    /// The mean over z of a chance given at the nodes. Four sums side by side: one alone
+    /// would wait for each addition.
     pub fn mean(&self, pi: &[f64]) -> f64 {
-        pi[GRID..]
-            .iter()
-            .zip(&self.weights)
-            .map(|(pi, weight)| pi * weight)
-            .sum()
+        let (pi, weights) = (
+            pi[GRID..].as_chunks::<4>().0,
+            self.weights.as_chunks::<4>().0,
+        );
+        let mut sums = [0.0; 4];
+        for (pi, weights) in pi.iter().zip(weights) {
+            for ((sum, pi), weight) in sums.iter_mut().zip(pi).zip(weights) {
+                *sum += pi * weight;
+            }
+        }
+        sums.iter().sum()
     }
 }
 
@@ -126,19 +133,23 @@ impl<'a> Chances<'a> {
         }
     }
 
+    /// The number of a route's contact: contacts of one number have one chance.
+    pub fn contact(&self, step: &Step) -> usize {
+        step.spacing * self.goer.kinds.len() + self.goer.kind_of[step.line]
+    }
+
     /// The product of p up to each contact, at every node. Kept routes of one start share
     /// long beginnings, and what is shared is not multiplied again.
     pub fn products(&mut self, steps: &[Step]) -> &[Vec<f64>] {
-        let kinds = self.goer.kinds.len();
-        let contact = |step: &Step| step.spacing * kinds + self.goer.kind_of[step.line];
+        let known = self.contacts.iter();
         let shared = steps
             .iter()
-            .zip(&self.contacts)
-            .take_while(|(step, known)| contact(step) == **known)
-            .count();
+            .zip(known)
+            .take_while(|(step, known)| self.contact(step) == **known);
+        let shared = shared.count();
         self.contacts.truncate(shared);
         for (done, step) in steps.iter().enumerate().skip(shared) {
-            let number = contact(step);
+            let number = self.contact(step);
             self.contacts.push(number);
             if self.tables[number].is_none() {
                 self.tables[number] = Some(self.table(step));

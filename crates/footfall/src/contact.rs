@@ -45,7 +45,7 @@ impl<'a> Goer<'a> {
                 kinds.push(Kind {
                     flight: follow.flight,
                     q,
-                    reach: follow.flight.reach(child)?,
+                    reach: follow.reach(child)?,
                 });
             }
         }
@@ -94,11 +94,10 @@ impl Chance {
             _ => 1.0,
         };
         let share = turned * k;
-        let d = spacing.d(goer.child.foot);
         let a = landings.get(spacing.cell).copied().unwrap_or(0.0);
         Chance {
             u: model.nine_in_ten + share / model.w,
-            v: d / model.w,
+            v: spacing.d / model.w,
             q: kind.q,
             a,
         }

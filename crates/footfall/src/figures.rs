@@ -55,9 +55,7 @@ ledger::figures! {
     /// Breadth of a chair or walker.
     pub WHEELS_BREADTH = "footfall.wheels-breadth";
     /// Radius at which it turns.
-    pub WHEELS_TURN = "footfall.wheels-turn";
-    /// From a bank to the spots along it.
-    pub BROOK_MARGIN = "footfall.brook-margin";
+    pub WHEELS_TURN = "push.turn";
     /// Time on top of the walk back.
     pub WALK_BACK = "footfall.walk-back";
     /// Least chance at which a child counts as served.
@@ -114,8 +112,6 @@ pub struct Model {
     pub wheels_breadth: f64,
     /// Metres.
     pub wheels_turn: f64,
-    /// Metres.
-    pub brook_margin: f64,
     /// Seconds.
     pub walk_back: f64,
     /// Chance under which a child is left out.
@@ -146,7 +142,6 @@ impl Model {
             foot_breadth: ledger.number(FOOT_BREADTH),
             wheels_breadth: ledger.number(WHEELS_BREADTH),
             wheels_turn: ledger.number(WHEELS_TURN),
-            brook_margin: ledger.number(BROOK_MARGIN),
             walk_back: ledger.number(WALK_BACK),
             left_out: ledger.number(LEFT_OUT),
             turn: Flight::ALL.map(|flight| ledger.number(turn_of(flight))),

@@ -70,11 +70,12 @@ impl Flight {
         Flight::Push,
     ];
 
-    /// The skills whose reach it has, as a mean. A push goes as far as the child's own
-    /// travelling, which is what the walk of a child on wheels stands for.
+    /// The skills whose reach it has, as a mean; a push has that of the skill it stands in
+    /// for, in pushes.
     fn skills(self) -> &'static [Skill] {
         match self {
-            Flight::Walk | Flight::Push => &[Skill::Walk],
+            Flight::Walk => &[Skill::Walk],
+            Flight::Push => &[],
             Flight::Run => &[Skill::Run],
             Flight::Jump => &[Skill::Jump],
             Flight::Hop => &[Skill::Hop],
@@ -98,21 +99,6 @@ impl Flight {
     /// Whether its reach is sideways already, so that a fixed facing costs nothing more.
     pub(crate) fn sideways(self) -> bool {
         self == Flight::Slide
-    }
-
-    /// The reach of a child; `None` when a skill of it is not known.
-    pub fn reach(self, child: &Child) -> Option<Reach> {
-        let skills = self.skills();
-        let share = 1.0 / skills.len() as f64;
-        let mut reach = Reach { m: 0.0, tau: 0.0 };
-        for skill in skills {
-            let Ability { m, tau, .. } = child.skills.get(skill)?;
-            reach.m += share * m;
-            reach.tau += share * tau;
-        }
-        let known =
-            reach.m.is_finite() && reach.m > 0.0 && reach.tau.is_finite() && reach.tau >= 0.0;
-        known.then_some(reach)
     }
 }
 
@@ -157,6 +143,30 @@ pub struct Follow {
     pub flight: Flight,
     /// Whose q keeps the pattern.
     pub steady: Skill,
+}
+
+impl Follow {
+    /// The skills whose reach and practice it is.
+    fn skills(&self) -> &[Skill] {
+        match self.flight {
+            Flight::Push => std::slice::from_ref(&self.steady),
+            flight => flight.skills(),
+        }
+    }
+
+    /// The reach of a child; `None` when a skill of it is not known.
+    pub fn reach(&self, child: &Child) -> Option<Reach> {
+        let skills = self.skills();
+        let share = 1.0 / skills.len() as f64;
+        let mut reach = Reach { m: 0.0, tau: 0.0 };
+        for skill in skills {
+            let Ability { m, tau, .. } = child.skills.get(skill)?;
+            reach.m += share * m;
+            reach.tau += share * tau;
+        }
+        let mean = reach.m.is_finite() && reach.m > 0.0;
+        (mean && reach.tau.is_finite() && reach.tau >= 0.0).then_some(reach)
+    }
 }
 
 /// What a leading foot binds.
@@ -242,7 +252,21 @@ const PLAIN: Gait = Gait {
     wheels: false,
 };
 
-const PUSHES: [Follow; 1] = [follow(B, B, Flight::Push, Skill::Walk)];
+const fn push(skill: Skill) -> [Follow; 1] {
+    [follow(B, B, Flight::Push, skill)]
+}
+
+/// The gait of pushes that stands in for each skill.
+const PUSHES: [[Follow; 1]; Skill::ALL.len()] = [
+    push(Skill::Jump),
+    push(Skill::Hop),
+    push(Skill::Leap),
+    push(Skill::Gallop),
+    push(Skill::Slide),
+    push(Skill::Skip),
+    push(Skill::Run),
+    push(Skill::Walk),
+];
 
 /// Every gait on feet, the taught skills first.
 pub const GAITS: [Gait; 9] = [
@@ -367,9 +391,9 @@ impl Gait {
             Means::Walker | Means::Wheels => Gait {
                 name: self.name,
                 skill: self.skill,
-                can: Skill::Walk,
-                rate: Skill::Walk,
-                follows: &PUSHES,
+                can: self.can,
+                rate: self.rate,
+                follows: &PUSHES[self.skill as usize],
                 wheels: true,
                 ..PLAIN
             },
@@ -418,11 +442,7 @@ pub(crate) fn practice(gait: &Gait, follow: &Follow) -> Vec<(Skill, Option<Side>
     if follow.then.phase < gait.done {
         return shares;
     }
-    let skills = if gait.wheels {
-        std::slice::from_ref(&gait.skill)
-    } else {
-        follow.flight.skills()
-    };
+    let skills = follow.skills();
     for &skill in skills {
         let share = 1.0 / skills.len() as f64;
         match (sided(skill), follow.then.contact.side()) {

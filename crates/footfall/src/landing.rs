@@ -38,7 +38,7 @@ fn ring_mass(ring: &LineString<f64>, aim: Coord<f64>, sigma: f64) -> f64 {
         let length = libm::hypot(along.x, along.y);
         let h = (a.x * b.y - a.y * b.x) / length;
         // An edge on a line through the aim, or of no length, spans no triangle.
-        if !(h.abs() > 0.0) || !h.is_finite() {
+        if h == 0.0 || !h.is_finite() {
             continue;
         }
         let place = |p: Coord<f64>| (p.x * along.x + p.y * along.y) / length;
@@ -116,7 +116,7 @@ fn parts_meet(a: &[Coord<f64>], b: &[Coord<f64>], depth: f64) -> bool {
         (0..part.len()).all(|i| {
             let edge = part[(i + 1) % part.len()] - part[i];
             let length = libm::hypot(edge.x, edge.y);
-            if !(length > 0.0) {
+            if length == 0.0 {
                 return true;
             }
             let (x, y) = (edge.y / length, -edge.x / length);

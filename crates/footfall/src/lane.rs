@@ -54,7 +54,8 @@ pub(crate) fn treads(
         let stride = goer.model.stride * kind.reach.m;
         let from = along;
         along += stride;
-        if !(along <= length + ON) || !passable(figure, lane, goer, (from, along)) {
+        let within = along <= length + ON;
+        if !within || !passable(figure, lane, goer, (from, along)) {
             break;
         }
         treads.push(Tread {

@@ -5,8 +5,8 @@
 //! `contact`, a cell's landing mass `landing`, the ways over a figure's cells `ways`, the
 //! kept routes `routes`, their chances over z `chance`, the verdict `verdict`, lanes `lane`.
 //!
-//! Invariants: nothing is looked up by family but the one rule that a brook is crossed from
-//! bank to bank; a gait is a row of [`GAITS`]; the answer does not depend on the number of
+//! Invariants: nothing is looked up by family but the one rule that water parts the
+//! banks of a brook; a gait is a row of [`GAITS`]; the answer does not depend on the number of
 //! threads. A prediction is never a fact about a child: the shares say how unsure it is.
 //! Absent: files, sentences, clocks, chance of the random kind.
 
@@ -18,6 +18,7 @@ mod landing;
 mod lane;
 mod normal;
 mod routes;
+mod shares;
 mod size;
 mod tread;
 mod verdict;
@@ -26,10 +27,10 @@ mod ways;
 pub use figures::{FIGURES, Model};
 pub use gait::{Contact, Flight, Follow, GAITS, Gait, Leads, Reach, Stand, sided};
 pub use landing::landing;
+pub use shares::{left_out, shares};
 pub use size::{Pupil, Range, Sized, size};
 pub use tread::{Activity, Curve, Footfall, Good, Route, class, tread};
 pub use verdict::Pitch;
-pub use ways::BROOK;
 
 #[cfg(test)]
 mod tests;

@@ -56,8 +56,8 @@ struct Search<'a> {
     ways: &'a Ways<'a>,
     goer: &'a Goer<'a>,
     foot: Option<Side>,
-    /// log p of a spacing by a kind: kind by kind.
-    log_p: Vec<Vec<f64>>,
+    /// log p of each edge's contact as a route's first, kind by kind.
+    first: Vec<Vec<f64>>,
     /// The same in the order of the ways' turns; straight back and what wheels cannot turn
     /// are ruled out.
     after: Vec<Vec<f64>>,
@@ -90,6 +90,10 @@ impl<'a> Search<'a> {
                     .collect()
             })
             .collect();
+        let first = log_p
+            .iter()
+            .map(|log_p| ways.edges.iter().map(|edge| log_p[edge.first]).collect())
+            .collect();
         let lands = goer
             .gait
             .follows
@@ -114,7 +118,7 @@ impl<'a> Search<'a> {
             ways,
             goer,
             foot,
-            log_p,
+            first,
             after,
             lands,
         }
@@ -162,16 +166,10 @@ impl<'a> Search<'a> {
         let follows = self.goer.gait.follows;
         let state = follows[line].then;
         let mut layer = vec![f64::NEG_INFINITY; self.ways.edges.len()];
-        for next in (0..follows.len()).filter(|next| follows[*next].after == state) {
-            let (after, later) = (&self.after[self.goer.kind_of[next]], &later[next]);
-            for (edge, best) in self.ways.edges.iter().zip(&mut layer) {
-                let logs = after[self.ways.after(edge)]
-                    .iter()
-                    .zip(&later[self.ways.out(edge.to)]);
-                *best = logs.fold(*best, |best, (here, later)| {
-                    let log = here + later;
-                    if log > best { log } else { best }
-                });
+        for next in self.lines(state) {
+            for (number, (edge, best)) in self.ways.edges.iter().zip(&mut layer).enumerate() {
+                let later = self.later(next, edge.to, later);
+                *best = best.max(greatest(self.here(next, edge.to, Some(number)), later));
             }
         }
         for (best, lands) in layer.iter_mut().zip(&self.lands[line]) {
@@ -192,43 +190,66 @@ impl<'a> Search<'a> {
             .filter(|state| gait.stands(*state, self.foot))
             .filter(|state| gait.wheels || takes(cell, state.contact))
             .collect();
-        // What a choice loses against the best from there is taken off the tie, so that no
-        // rounding of long sums can rule out the best itself.
-        let mut tie = TIE;
-        let most = |state: Stand, edge, here, layer| {
-            let choices = self.choices(state, edge, here, layer);
-            choices
-                .map(|(_, log)| log)
+        let last = onward.last()?;
+        let best = |state: Stand| -> f64 {
+            let lines = self.lines(state);
+            lines
+                .map(|line| greatest(self.here(line, start, None), self.later(line, start, last)))
                 .fold(f64::NEG_INFINITY, f64::max)
         };
-        let last = onward.last()?;
-        let firsts = stands
+        let most = stands
             .iter()
-            .map(|state| (*state, most(*state, None, start, last)));
-        let best = firsts
-            .clone()
-            .map(|(_, log)| log)
+            .map(|state| best(*state))
             .fold(f64::NEG_INFINITY, f64::max);
-        if best == f64::NEG_INFINITY {
+        if most == f64::NEG_INFINITY {
             return None;
         }
-        let (stand, log) = firsts.into_iter().find(|(_, log)| best - log <= tie)?;
-        tie -= best - log;
+        let stand = stands
+            .into_iter()
+            .find(|state| most - best(*state) <= TIE)?;
+        // What a choice loses against the best from there is taken off the tie, so that no
+        // rounding of long sums can rule out the best itself.
+        let mut tie = TIE - (most - best(stand));
+        let mut most = best(stand);
         let (mut state, mut here, mut edge) = (stand, start, None);
         let mut steps = Vec::with_capacity(onward.len());
         for layer in onward.iter().rev() {
-            let best = most(state, edge, here, layer);
-            let (step, log) = self
-                .choices(state, edge, here, layer)
-                .filter(|(_, log)| best - log <= tie)
-                .min_by_key(|(step, _)| {
-                    (gait.follows[step.line].then, self.ways.edges[step.edge].to)
-                })?;
-            tie -= best - log;
-            state = gait.follows[step.line].then;
-            here = self.ways.edges[step.edge].to;
-            edge = Some(step.edge);
-            steps.push(step);
+            let chosen = self.lines(state).filter_map(|line| {
+                let logs = self
+                    .here(line, here, edge)
+                    .iter()
+                    .zip(self.later(line, here, layer));
+                // The followers come in the order of their cells.
+                let (k, log) = logs
+                    .map(|(here, later)| here + later)
+                    .enumerate()
+                    .find(|(_, log)| most - log <= tie)?;
+                let next = self.ways.out(here).start + k;
+                Some((
+                    gait.follows[line].then,
+                    self.ways.edges[next].to,
+                    line,
+                    next,
+                    k,
+                    log,
+                ))
+            });
+            let (then, to, line, next, k, log) =
+                chosen.min_by_key(|(then, to, ..)| (*then, *to))?;
+            let spacing = match edge {
+                None => self.ways.edges[next].first,
+                Some(edge) => self
+                    .ways
+                    .turn(self.ways.after(&self.ways.edges[edge]).start + k)?,
+            };
+            steps.push(Step {
+                edge: next,
+                spacing,
+                line,
+            });
+            tie -= most - log;
+            most = layer[line][next];
+            (state, here, edge) = (then, to, Some(next));
         }
         Some(Found {
             start,
@@ -237,45 +258,35 @@ impl<'a> Search<'a> {
         })
     }
 
-    /// What may come next, with the greatest log p of the route from there on.
-    fn choices<'b>(
-        &'b self,
-        state: Stand,
-        edge: Option<usize>,
-        here: usize,
-        layer: &'b [Vec<f64>],
-    ) -> impl Iterator<Item = (Step, f64)> + 'b {
-        let follows = self.goer.gait.follows.iter().enumerate();
-        let place = edge.map(|edge| self.ways.after(&self.ways.edges[edge]).start);
-        follows
-            .filter(move |(_, follow)| follow.after == state)
-            .flat_map(move |(line, _)| {
-                let kind = self.goer.kind_of[line];
-                self.ways
-                    .out(here)
-                    .enumerate()
-                    .filter_map(move |(k, next)| {
-                        let (spacing, log) = match place {
-                            None => {
-                                let first = self.ways.edges[next].first;
-                                (first, self.log_p[kind][first])
-                            }
-                            Some(place) => {
-                                (self.ways.turn(place + k)?, self.after[kind][place + k])
-                            }
-                        };
-                        let log = log + layer[line][next];
-                        (log > f64::NEG_INFINITY).then_some((
-                            Step {
-                                edge: next,
-                                spacing,
-                                line,
-                            },
-                            log,
-                        ))
-                    })
-            })
+    /// The lines of the gait that may follow a state.
+    fn lines(&self, state: Stand) -> impl Iterator<Item = usize> + '_ {
+        let follows = self.goer.gait.follows;
+        (0..follows.len()).filter(move |line| follows[*line].after == state)
     }
+
+    /// log p of a line's contact over each edge out of a cell, after an edge or first.
+    fn here(&self, line: usize, cell: usize, edge: Option<usize>) -> &[f64] {
+        let kind = self.goer.kind_of[line];
+        match edge {
+            None => &self.first[kind][self.ways.out(cell)],
+            Some(edge) => &self.after[kind][self.ways.after(&self.ways.edges[edge])],
+        }
+    }
+
+    /// The greatest log p of what follows over each of these edges.
+    fn later<'b>(&self, line: usize, cell: usize, layer: &'b [Vec<f64>]) -> &'b [f64] {
+        &layer[line][self.ways.out(cell)]
+    }
+}
+
+/// The greatest sum of two logs.
+fn greatest(here: &[f64], later: &[f64]) -> f64 {
+    here.iter()
+        .zip(later)
+        .fold(f64::NEG_INFINITY, |best, (here, later)| {
+            let log = here + later;
+            if log > best { log } else { best }
+        })
 }
 
 /// Whether a cell takes a contact.
@@ -300,15 +311,14 @@ pub(crate) fn sideways(cos_alpha: f64, goer: &Goer) -> bool {
 /// Wheels turn on an arc that touches both displacements, and its ends must lie within half
 /// of each: radius x tan(phi/2) <= half the shorter.
 fn rule_out_tight_turns(ways: &Ways, goer: &Goer, turns: &mut [Option<usize>]) {
-    let foot = goer.child.foot;
     for edge in &ways.edges {
-        let before = ways.spacings[edge.first].d(foot);
+        let before = ways.spacings[edge.first].d;
         for place in ways.after(edge) {
             let Some(spacing) = turns[place].map(|turn| &ways.spacings[turn]) else {
                 continue;
             };
             let half = libm::sqrt((1.0 - spacing.cos_phi) / (1.0 + spacing.cos_phi));
-            if goer.model.wheels_turn * half > before.min(spacing.d(foot)) / 2.0 + 1e-9 {
+            if goer.model.wheels_turn * half > before.min(spacing.d) / 2.0 + 1e-9 {
                 turns[place] = None;
             }
         }

@@ -72,7 +72,8 @@ pub fn size(
     let fair = ranges
         .iter()
         .all(|range| range.least <= range.most && range.most.is_finite());
-    if !(whole > 0.0) || activities.is_empty() || !fair {
+    let somebody = whole > 0.0;
+    if !somebody || activities.is_empty() || !fair {
         return None;
     }
     let share = |lengths: &[f64]| -> Option<f64> {

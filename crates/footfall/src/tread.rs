@@ -210,6 +210,8 @@ struct Judged<'a> {
     routes: Vec<Route>,
     verdict: Verdict,
     chances: Chances<'a>,
+    /// Routes by whether cells overlap and by their contacts.
+    alike: BTreeMap<(bool, Vec<usize>), usize>,
     /// What the contacts of each line of the gait are practice of.
     practice: Vec<Vec<(Skill, Option<Side>, f64)>>,
 }
@@ -297,6 +299,7 @@ impl<'a> Judged<'a> {
             routes: Vec::new(),
             verdict: Verdict::new(goer.model),
             chances: Chances::new(ways, goer, nodes, landings),
+            alike: BTreeMap::new(),
             practice: follows
                 .iter()
                 .map(|follow| practice(&goer.gait, follow))
@@ -319,35 +322,8 @@ impl<'a> Judged<'a> {
         } = found;
         let number = self.routes.len();
         let edge = |step: &Step| &ways.edges[step.edge];
-        let d = |step: &Step| ways.spacings[step.spacing].d(goer.child.foot);
-        let products = self.chances.products(&steps);
-        let Some(pi) = products.last() else { return };
-
-        let overlaps = steps.iter().any(|step| edge(step).overlap);
-        let mut by_kind = vec![0.0; goer.kinds.len()];
-        for step in &steps {
-            by_kind[goer.kind_of[step.line]] += d(step) / steps.len() as f64;
-        }
-        let stretch = |place: usize| -> f64 {
-            by_kind
-                .iter()
-                .enumerate()
-                .map(|(kind, d)| d * nodes.per_rho(kind)[place])
-                .sum()
-        };
-        let practised: Vec<&Vec<f64>> = steps
-            .iter()
-            .zip(products)
-            .filter(|(step, _)| !self.practice[step.line].is_empty())
-            .map(|(_, product)| product)
-            .collect();
-        self.verdict.hold(
-            number,
-            |place| pi[place],
-            |place| !overlaps && stretch(place) >= goer.model.stretch - SAME_STRETCH,
-            |place| practised.iter().map(|product| product[place]).sum(),
-        );
-        self.routes.push(Route {
+        let d = |step: &Step| ways.spacings[step.spacing].d;
+        let mut route = Route {
             n: steps.len(),
             cells: std::iter::once(start)
                 .chain(steps.iter().map(|step| edge(step).to))
@@ -355,9 +331,52 @@ impl<'a> Judged<'a> {
             lane: None,
             contacts: contacts(stand, goer, steps.iter().map(|step| step.line)),
             length: steps.iter().map(d).sum(),
-            p: goer.can * nodes.mean(pi),
-            pi_0: pi[HALF_GRID],
-        });
+            p: 0.0,
+            pi_0: 0.0,
+        };
+        let overlaps = steps.iter().any(|step| edge(step).overlap);
+
+        // A route of the same contacts as one before (from the other side of a ring, say) has
+        // its chances, and the tie between them is decided for the earlier.
+        let key = (
+            overlaps,
+            steps
+                .iter()
+                .map(|step| self.chances.contact(step))
+                .collect(),
+        );
+        if let Some(same) = self.alike.get(&key).and_then(|same| self.routes.get(*same)) {
+            (route.p, route.pi_0) = (same.p, same.pi_0);
+        } else {
+            let products = self.chances.products(&steps);
+            let Some(pi) = products.last() else { return };
+            let mut by_kind = vec![0.0; goer.kinds.len()];
+            for step in &steps {
+                by_kind[goer.kind_of[step.line]] += d(step) / steps.len() as f64;
+            }
+            let stretch = |place: usize| -> f64 {
+                by_kind
+                    .iter()
+                    .enumerate()
+                    .map(|(kind, d)| d * nodes.per_rho(kind)[place])
+                    .sum()
+            };
+            let practised: Vec<&Vec<f64>> = steps
+                .iter()
+                .zip(products)
+                .filter(|(step, _)| !self.practice[step.line].is_empty())
+                .map(|(_, product)| product)
+                .collect();
+            self.verdict.hold(
+                number,
+                |place| pi[place],
+                |place| !overlaps && stretch(place) >= goer.model.stretch - SAME_STRETCH,
+                |place| practised.iter().map(|product| product[place]).sum(),
+            );
+            (route.p, route.pi_0) = (goer.can * nodes.mean(pi), pi[HALF_GRID]);
+            self.alike.insert(key, number);
+        }
+        self.routes.push(route);
         self.paths.push(Path::Cells(steps));
     }
 

@@ -9,8 +9,11 @@ use marking::{Cell, Figure, Outline};
 use crate::figures::Model;
 use crate::landing::overlap;
 
-/// The family whose cells are spots along two banks, crossed anywhere.
-pub const BROOK: &str = "brook";
+/// The family whose cells are aims along two banks.
+///
+/// Water parts them however near they are, so a crossing's two spots never overlap; the
+/// page's worked example of a brook counts its narrowest crossing.
+const BROOK: &str = "brook";
 
 /// Contacts nearer alike than this are one: metres, and the same number for cosines. Six
 /// orders under what is handed on, and it lets a straight row be reckoned once.
@@ -33,27 +36,14 @@ pub(crate) struct Edge {
 /// shape that is landed in.
 #[derive(Clone, Debug, PartialEq)]
 pub(crate) struct Spacing {
-    /// Metres, without the foot where [`Spacing::and_foot`] says so.
-    d: f64,
-    /// A brook: the child's foot length comes on top.
-    and_foot: bool,
+    /// Metres between the centres.
+    pub d: f64,
     /// Of the turn from the displacement before.
     pub cos_phi: f64,
     /// Of travel against the figure's facing.
     pub cos_alpha: Option<f64>,
     /// A cell of the shape that is landed in.
     pub cell: usize,
-}
-
-impl Spacing {
-    /// d for a child with this foot.
-    pub fn d(&self, foot: f64) -> f64 {
-        if self.and_foot {
-            (self.d + foot).max(0.0)
-        } else {
-            self.d
-        }
-    }
 }
 
 /// All ways over a figure's cells.
@@ -99,9 +89,9 @@ impl<'a> Ways<'a> {
             followers.sort_unstable();
             followers.dedup();
             for to in followers.into_iter().filter(|to| *to != from) {
-                let travel = Travel::between(figure, cell, &cells[to], model);
+                let travel = Travel::between(figure, cell, &cells[to]);
                 let first = ways.spacing(&mut known, &travel, 1.0, shape_of[to]);
-                let overlap = overlap(cell, &cells[to], model.overlap);
+                let overlap = figure.family != BROOK && overlap(cell, &cells[to], model.overlap);
                 ways.edges.push(Edge {
                     from,
                     to,
@@ -161,15 +151,9 @@ impl<'a> Ways<'a> {
         *known
             .entry([fine(travel.d), fine(cos_phi), facing, cell as i64])
             .or_insert_with(|| {
-                let Travel {
-                    d,
-                    and_foot,
-                    cos_alpha,
-                    ..
-                } = *travel;
+                let Travel { d, cos_alpha, .. } = *travel;
                 self.spacings.push(Spacing {
                     d,
-                    and_foot,
                     cos_phi,
                     cos_alpha,
                     cell,
@@ -182,44 +166,27 @@ impl<'a> Ways<'a> {
 /// One displacement.
 struct Travel {
     d: f64,
-    and_foot: bool,
     /// Unit vector; zero where the centres coincide.
     heading: Coord<f64>,
     cos_alpha: Option<f64>,
 }
 
 impl Travel {
-    fn between(figure: &Figure, here: &Cell, there: &Cell, model: &Model) -> Travel {
+    fn between(figure: &Figure, here: &Cell, there: &Cell) -> Travel {
         let by = there.centre - here.centre;
-        let apart = libm::hypot(by.x, by.y);
-        let heading = if apart > 0.0 {
-            by / apart
+        let d = libm::hypot(by.x, by.y);
+        let heading = if d > 0.0 {
+            by / d
         } else {
             Coord { x: 0.0, y: 0.0 }
         };
         let cos_alpha = figure.facing.map(|facing| {
             (heading.x * libm::cos(facing) + heading.y * libm::sin(facing)).clamp(-1.0, 1.0)
         });
-        // A brook is jumped from bank to bank, not from middle to middle of its spots: toes
-        // at the near bank, heels down a margin past the far one, so d = width + margin +
-        // foot. The spots' near edges lie a margin off each bank.
-        match (&here.outline, &there.outline) {
-            (Outline::Disc { radius: near }, Outline::Disc { radius: far })
-                if figure.family == BROOK =>
-            {
-                Travel {
-                    d: apart - near - far - model.brook_margin,
-                    and_foot: true,
-                    heading,
-                    cos_alpha,
-                }
-            }
-            _ => Travel {
-                d: apart,
-                and_foot: false,
-                heading,
-                cos_alpha,
-            },
+        Travel {
+            d,
+            heading,
+            cos_alpha,
         }
     }
 

@@ -6,8 +6,9 @@
 use super::*;
 use crate::gait::Gait;
 use crate::landing::landing;
-use crate::tread::{Footfall, tread};
-use crate::ways::BROOK;
+use crate::shares::{left_out, shares};
+use crate::tread::{Activity, Footfall, class, tread};
+use crate::verdict::Pitch;
 
 const YEARS: [f64; 4] = [3.0, 4.0, 5.0, 6.0];
 
@@ -137,8 +138,9 @@ fn f6_a_hub_and_its_ring() {
     }
 }
 
-/// Crossings of a brook with these widths, 1 m apart.
-fn brook(widths: &[f64]) -> Figure {
+/// Crossings of a brook with these widths, 1 m apart: toes at the near bank, heels 5 cm past
+/// the far one.
+fn brook(widths: &[f64], foot: f64) -> Figure {
     let mut cells = Vec::new();
     for (number, width) in widths.iter().enumerate() {
         let x = number as f64;
@@ -146,16 +148,16 @@ fn brook(widths: &[f64]) -> Figure {
         cells.push(Cell {
             start: true,
             next: over,
-            ..disc((x, -0.25), 0.2)
+            ..disc((x, -foot / 2.0), 0.2)
         });
         cells.push(Cell {
             end: true,
             next: Some(Vec::new()),
-            ..disc((x, width + 0.25), 0.2)
+            ..disc((x, width + 0.05 + foot / 2.0), 0.2)
         });
     }
     Figure {
-        family: BROOK.into(),
+        family: "brook".into(),
         ..figure(cells)
     }
 }
@@ -169,9 +171,15 @@ fn f7_a_brook() {
         (0.969629, 0.940906, 0.5972, 0.4028),
     ];
     for (years, (narrow, wide, well, easy)) in YEARS.into_iter().zip(wanted) {
-        printed(p(&brook(&[0.2]), "jump", years), narrow, 6, "P at .20");
-        printed(p(&brook(&[0.4]), "jump", years), wide, 6, "P at .40");
-        let pitch = treads(&brook(&[0.1, 0.2, 0.3, 0.4, 0.5, 0.6]), "jump", years).pitch;
+        let foot = child(years).foot;
+        printed(
+            p(&brook(&[0.2], foot), "jump", years),
+            narrow,
+            6,
+            "P at .20",
+        );
+        printed(p(&brook(&[0.4], foot), "jump", years), wide, 6, "P at .40");
+        let pitch = treads(&brook(&[0.1, 0.2, 0.3, 0.4, 0.5, 0.6], foot), "jump", years).pitch;
         printed(pitch.well, well, 4, "well pitched");
         printed(pitch.easy, easy, 4, "too easy");
     }
@@ -201,4 +209,36 @@ fn landing_masses() {
     ] {
         printed(landing(&cell, sigma), wanted, 6, "A");
     }
+}
+
+/// The page's shares of F1, for a class of two counts; the 3-year-olds are left out.
+#[test]
+fn a_class_is_counted_by_its_heads() {
+    let mut row = chain(
+        (0..5)
+            .map(|i| disc((0.3 * f64::from(i), 0.0), 0.15))
+            .collect(),
+    );
+    row.cells.iter_mut().for_each(|cell| cell.end = true);
+    let children = [
+        Child {
+            count: 3,
+            ..child(3.0)
+        },
+        Child {
+            count: 1,
+            ..child(5.0)
+        },
+    ];
+    let activity = Activity {
+        gait: Gait::named("hop").expect("a gait"),
+        foot: None,
+    };
+    let all = class(&[row], &children, &[activity], &model());
+    let pitch = shares(&all[0][0], &children);
+    printed(pitch.well, (3.0 * 0.1250 + 0.6947) / 4.0, 4, "well pitched");
+    printed(pitch.easy, 0.1020 / 4.0, 4, "too easy");
+    assert_eq!(left_out(&all, Skill::Hop, &children, &model()), [0]);
+    assert_eq!(left_out(&all, Skill::Skip, &children, &model()), [0, 1]);
+    assert_eq!(shares(&[], &[]), Pitch::default());
 }
