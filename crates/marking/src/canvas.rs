@@ -4,7 +4,6 @@ use geo::{Coord, Polygon, coord};
 
 use crate::colour::Part;
 use crate::figure::{Cell, Figure, Lane, LaneKind, Outline, Paint, Takes};
-use crate::glyph::glyph;
 use crate::look::Look;
 use crate::shape::{Pose, disc, rect, ring, rounded, slab, stroke, together, without};
 use crate::way::Way;
@@ -301,8 +300,8 @@ impl<'a> Canvas<'a> {
     /// A numeral that faces the child who arrives.
     pub fn numeral(&mut self, numeral: char, part: Part, pose: Pose) {
         let upright = pose.turned(-std::f64::consts::FRAC_PI_2);
-        for piece in glyph(numeral, self.look.cap, self.look.tie) {
-            self.lay(part, upright, &piece);
+        for piece in self.look.glyphs.get(&numeral).into_iter().flatten() {
+            self.lay(part, upright, piece);
         }
     }
 

@@ -55,8 +55,10 @@ ledger::figures! {
     pub CRUMBS = "look.crumbs";
     /// From a start's flat side to the middle of the feet, metres.
     pub STAND = "look.stand";
-    /// Radius of a place along a bank, metres.
+    /// Radius of a place to land, metres.
     pub BROOK_SPOT = "brook.spot";
+    /// Radius of a place to stand, metres.
+    pub BROOK_START_SPOT = "brook.start-spot";
     /// From one to the next, metres.
     pub BROOK_EVERY = "brook.every";
     /// From the water to the middle of standing feet, metres.

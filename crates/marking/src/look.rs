@@ -1,9 +1,13 @@
 //! Sizes and paints that every family draws with.
 
+use std::collections::BTreeMap;
+
+use geo::Polygon;
 use ledger::Ledger;
 
 use crate::colour::Palette;
 use crate::figures as key;
+use crate::glyph::{self, glyph};
 
 /// What a generator draws with: the paints, and the sizes of the ledger, in metres.
 #[derive(Clone, Debug, PartialEq)]
@@ -37,6 +41,7 @@ pub struct Look {
     pub flat: f64,
     pub stand: f64,
     pub brook_spot: f64,
+    pub brook_start_spot: f64,
     pub brook_every: f64,
     pub brook_stand: f64,
     pub brook_land: f64,
@@ -48,6 +53,8 @@ pub struct Look {
     pub run_out_run: f64,
     pub run_out_other: f64,
     pub wait_clear: f64,
+    /// Numerals and capitals, drawn once and kept.
+    pub glyphs: BTreeMap<char, Vec<Polygon<f64>>>,
 }
 
 impl Look {
@@ -86,6 +93,7 @@ impl Look {
             flat: size(key::FLAT),
             stand: size(key::STAND),
             brook_spot: size(key::BROOK_SPOT),
+            brook_start_spot: size(key::BROOK_START_SPOT),
             brook_every: size(key::BROOK_EVERY),
             brook_stand: size(key::BROOK_STAND),
             brook_land: size(key::BROOK_LAND),
@@ -97,6 +105,9 @@ impl Look {
             run_out_run: size(key::RUN_OUT_RUN),
             run_out_other: size(key::RUN_OUT_OTHER),
             wait_clear: size(key::WAIT_CLEAR),
+            glyphs: glyph::kept()
+                .map(|character| (character, glyph(character, size(key::CAP), size(key::TIE))))
+                .collect(),
         }
     }
 }

@@ -450,10 +450,8 @@ fn cells_that_follow_one_another_do_not_overlap() {
             {
                 let apart = Euclidean.distance(&outline(cell), &outline(next));
                 let shared = outline(cell).intersection(&outline(next)).unsigned_area();
-                // a brook of 10 cm is narrower than two places to stand
-                let wanted = family.name() != "brook";
                 assert!(
-                    !wanted || (apart > 0.0 && shared == 0.0),
+                    apart > 0.0 && shared == 0.0,
                     "{} {}",
                     family.name(),
                     cell.id

@@ -107,7 +107,7 @@ impl Family for Brook {
             let near = canvas.spot(
                 format!("near{place}"),
                 coord! { x: x, y: -half - look.brook_stand },
-                look.brook_spot,
+                look.brook_start_spot,
                 Takes::Either,
             );
             let far = canvas.spot(
@@ -154,10 +154,8 @@ fn ripples(canvas: &mut Canvas, length: f64, tracks: f64, water: impl Fn(f64) ->
     let look = canvas.look;
     let [breadth, least, most] = look.ripple;
     // landings reach over the water from both banks, and crumbs keep off them
-    let (over_near, over_far) = (
-        look.brook_spot - look.brook_stand,
-        look.brook_spot - look.brook_land,
-    );
+    let over_near = look.brook_start_spot - look.brook_stand;
+    let over_far = look.brook_spot - look.brook_land;
     let row = 0.17;
     for between in 1..=tracks as u32 {
         let last = f64::from(between) == tracks;

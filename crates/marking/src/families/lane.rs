@@ -246,19 +246,20 @@ impl Family for LaneFamily {
         let last = way.pose(0.0, way.length(0.0)).at;
         let stop = last.x + 0.15 + look.roll;
         canvas.bar(Pose::at(stop, last.y), 2.0, stop_wide);
+        let end = stop + look.roll;
         if self.kind == LaneKind::Corridor {
-            canvas.turning(
-                coord! { x: stop + look.roll + 0.35 + look.turn / 2.0 + look.stroke, y: last.y },
-            );
+            let radius = look.turn / 2.0 + look.stroke;
+            let at = coord! { x: end + 0.35 + radius, y: last.y };
+            canvas.turning(at);
+            let round = radius + look.gap;
+            canvas.needs(rect(
+                [at.x - round - 0.35, at.x + round],
+                [at.y - round, at.y + round],
+            ));
         }
         let middle = way.line(0.0, 0.0, way.length(0.0), 0.01);
         let reach = |by: fn(f64, f64) -> f64| middle.iter().map(|at| at.y).fold(0.0, by);
-        let aside = (width / 2.0 + look.stroke).max(look.turn / 2.0 + look.stroke) + look.sway;
-        let aside = if self.kind == LaneKind::Line {
-            0.45
-        } else {
-            aside
-        };
+        let aside = (width / 2.0 + look.stroke).max(start / 2.0) + look.sway;
         canvas.pebbles(
             Pose::at(-0.1, 0.0).at,
             1.30,
@@ -268,11 +269,12 @@ impl Family for LaneFamily {
             Pose::at(-0.1, 0.0).at,
         );
         canvas.needs(rect(
-            [
-                -start / 2.0 - look.behind,
-                stop + look.roll + look.run_out_run,
-            ],
+            [-start / 2.0 - look.behind, end],
             [reach(f64::min) - aside, reach(f64::max) + aside],
+        ));
+        canvas.needs(rect(
+            [end - aside, end + look.run_out_run],
+            [last.y - aside, last.y + aside],
         ));
         Ok(canvas.figure(self.name, kept, 1))
     }
