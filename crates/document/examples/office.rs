@@ -37,8 +37,18 @@ fn main() -> Result<(), Box<dyn std::error::Error>> {
         let tag = format!("{}-{}-{}", language.tag(), paper.name().to_lowercase(), if large { "large" } else { "plain" });
         let drawn = plan_sheet::draw(&sheet, &plan, &ledger);
         std::fs::write(out.join(format!("yard-{tag}.svg")), svg::alone(&drawn.scene, &drawn.told))?;
+        let report = document::survey_report::survey_report(&sheet, &plan, &notes, &ledger)?;
+        std::fs::write(out.join(format!("report-{tag}.pdf")), report)?;
+        let tape = document::tape_sheet::tape_sheet(&sheet, &network, Some(&survey), &ledger)?;
+        std::fs::write(out.join(format!("tape-{tag}.pdf")), tape)?;
         println!("{tag}: {:?} {:?}", drawn.layout.scale, drawn.layout.size);
     }
+    let mut unmeasured = self::network(false);
+    unmeasured.readings.clear();
+    let sheet = Sheet {
+        name: "Tern Street", language: Language::En, units: Units::Feet, paper: Paper::Letter, date: "2026-09-01", large: false, north: None,
+    };
+    std::fs::write(out.join("tape-unmeasured.pdf"), document::tape_sheet::tape_sheet(&sheet, &unmeasured, None, &ledger)?)?;
     Ok(())
 }
 

@@ -117,6 +117,7 @@ const FILES: &[(&str, &str)] = &[
     ("footfall", include_str!("../figures/footfall.toml")),
     ("layout", include_str!("../figures/layout.toml")),
     ("build", include_str!("../figures/build.toml")),
+    ("document", include_str!("../figures/document.toml")),
 ];
 
 const SOURCES: &str = include_str!("../figures/sources.toml");

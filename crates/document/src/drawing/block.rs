@@ -346,26 +346,13 @@ pub fn inset(scene: &mut Scene, room: Rect, sheet: &Sheet, survey: &Survey, limi
         scene.shape(Path::circle(at, 0.7), WHITE, Stroke::solid(if point.loose { pen::HAIR } else { pen::ZONE }));
         taken.ground(&vec![fixture::circle(at, 0.9, 12)], weight::HARD);
     }
-    for (number, point) in survey.points.iter().enumerate() {
-        let Some(at) = place(number) else { continue };
-        let out = way(middle, at);
-        let mut best: Option<(f64, Text)> = None;
-        for reach in 0..14 {
-            for to in fixture::circle([0.0; 2], 1.0, 16) {
-                let spot = along(at, to, 2.4 + 0.7 * f64::from(reach));
-                let text = Text::new(&point.name, [spot[0], spot[1] + caps.note / 2.0], caps.note).bold().middle();
-                let aside = 1.0 - (to[0] * out[0] + to[1] * out[1]);
-                let cost = taken.cost(&mark::slab_of(&text, 0.3)) + aside * 1.5 + f64::from(reach);
-                if cost.is_finite() && best.as_ref().is_none_or(|(least, _)| cost < *least) {
-                    best = Some((cost, text));
-                }
-            }
-        }
-        if let Some((_, text)) = best {
-            taken.slab(&mark::slab_of(&text, 0.3), weight::NEVER);
-            scene.text(text);
-        }
-    }
+    let named: Vec<(&str, Spot)> = survey
+        .points
+        .iter()
+        .enumerate()
+        .filter_map(|(number, point)| Some((point.name.as_str(), place(number)?)))
+        .collect();
+    name_points(scene, &mut taken, &named, middle, caps.note);
     let mut y = top + sy * mm + rim + caps.note;
     let mut key = |scene: &mut Scene, draw: &dyn Fn(&mut Scene, Spot), word: &'static str| {
         draw(scene, [room.x, y - caps.note / 2.0]);
@@ -383,6 +370,29 @@ pub fn inset(scene: &mut Scene, room: Rect, sheet: &Sheet, survey: &Survey, limi
         );
     }
     Rect { x: room.x, y: room.y, w: room.w, h: y - caps.note * 2.0 + 1.0 - room.y }
+}
+
+/// Writes the names of points, each outward from `middle` and clear of what is taken.
+pub fn name_points(scene: &mut Scene, taken: &mut Taken, points: &[(&str, Spot)], middle: Spot, cap: f64) {
+    for &(name, at) in points {
+        let out = way(middle, at);
+        let mut best: Option<(f64, Text)> = None;
+        for reach in 0..14 {
+            for to in fixture::circle([0.0; 2], 1.0, 16) {
+                let spot = along(at, to, cap * 1.35 + 0.7 * f64::from(reach));
+                let text = Text::new(name, [spot[0], spot[1] + cap / 2.0], cap).bold().middle();
+                let aside = 1.0 - (to[0] * out[0] + to[1] * out[1]);
+                let cost = taken.cost(&mark::slab_of(&text, 0.3)) + aside * 1.5 + f64::from(reach);
+                if cost.is_finite() && best.as_ref().is_none_or(|(least, _)| cost < *least) {
+                    best = Some((cost, text));
+                }
+            }
+        }
+        if let Some((_, text)) = best {
+            taken.slab(&mark::slab_of(&text, 0.3), weight::NEVER);
+            scene.text(text);
+        }
+    }
 }
 
 fn bar(scene: &mut Scene, taken: &mut Taken, at: Spot, theta: f64, half: f64) {

@@ -124,7 +124,7 @@ fn places(
 ) -> Vec<(f64, Layout)> {
     let mm = scale.mm();
     let title = title_ground(sheet, size, &title(scale));
-    let band = if sheet.large { BAND * 1.25 } else { BAND };
+    let band = if sheet.large { BAND * 1.35 } else { BAND };
     // the yard with the room its dimensions need, as a mask about its own corner
     let mask = {
         let shifted: Vec<Spot> = ring

@@ -8,7 +8,7 @@ use note::msg;
 
 use super::fixture;
 use super::mark::{self, Dimension, reading_turn, slab_of};
-use super::scene::{Path, Rect, Scene, Spot, Text, WHITE};
+use super::scene::{Path, Rect, Scene, Spot, Stroke, Text, WHITE, pen};
 use super::taken::{Slab, Taken, inside, weight};
 use super::view::{View, along, far, right_of, way};
 use super::yard::{Plan, corners, label_places, on_boundary};
@@ -133,8 +133,8 @@ const ANY: f64 = f64::MAX;
 
 /// Writes all labels and dimensions.
 pub fn write(scene: &mut Scene, taken: &mut Taken, sheet: &Sheet, plan: &Plan, view: &View, ledger: &Ledger) {
-    points(scene, taken, sheet, plan, view, true);
     dimensions(scene, taken, sheet, plan, view);
+    points(scene, taken, sheet, plan, view, true);
     for thing in &plan.yard.fixtures {
         name_fixture(scene, taken, sheet, plan, view, ledger, thing);
     }
@@ -210,10 +210,15 @@ fn dimensions(scene: &mut Scene, taken: &mut Taken, sheet: &Sheet, plan: &Plan, 
                     half: [one.length() / 2.0, 0.4],
                     turn: reading_turn(way(a, b)),
                 };
-                let squeezed = if wide > one.length() { 3.0 } else { 0.0 };
-                let cost = taken.cost(&slab_of(&one.figure, 0.4)) + taken.cost(&line) + off * 0.3 + squeezed;
-                if cost.is_finite() && best.as_ref().is_none_or(|(least, _)| cost < *least) {
-                    best = Some((cost, one));
+                let lies = taken.cost(&line) + off * 0.3 + if wide > one.length() { 3.0 } else { 0.0 };
+                // the figure stands in the middle, or slides along where something is in its way
+                for share in [0.0, -0.15, 0.15, -0.3, 0.3] {
+                    let slide = share * (one.length() - wide).max(0.0);
+                    let slid = one.slid(way(a, b), slide);
+                    let cost = lies + taken.cost(&slab_of(&slid.figure, 0.4)) + f64::abs(share) * 6.0;
+                    if cost.is_finite() && best.as_ref().is_none_or(|(least, _)| cost < *least) {
+                        best = Some((cost, slid));
+                    }
                 }
             }
             if best.is_some() {
@@ -310,6 +315,26 @@ fn routes(scene: &mut Scene, taken: &mut Taken, sheet: &Sheet, plan: &Plan, view
                 break;
             }
         }
+        chevrons(scene, taken, &view.line(line), (route.width * view.mm * 0.16).clamp(0.9, 2.6));
+    }
+}
+
+/// Chevrons along a walk, from its start to its end, where no label stands.
+fn chevrons(scene: &mut Scene, taken: &mut Taken, line: &[Spot], size: f64) {
+    const PITCH: f64 = 14.0;
+    let mut next = PITCH / 2.0;
+    for pair in line.windows(2) {
+        let (length, to) = (far(pair[0], pair[1]), way(pair[0], pair[1]));
+        while next < length {
+            let tip = along(pair[0], to, next);
+            let slab = Slab { centre: along(tip, to, -size / 2.0), half: [size * 1.2, size * 1.2], turn: 0.0 };
+            if taken.cost(&slab) < f64::from(weight::LINE) {
+                mark::chevron(scene, tip, to, size, Stroke::solid(pen::ZONE));
+                taken.slab(&slab, weight::LINE);
+            }
+            next += PITCH;
+        }
+        next -= length;
     }
 }
 

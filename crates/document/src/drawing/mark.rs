@@ -147,6 +147,7 @@ pub fn reading_turn(to: Spot) -> f64 {
 }
 
 /// A dimension line from `a` to `b`, `off` mm out along `out`.
+#[derive(Clone, Debug)]
 pub struct Dimension {
     /// The line's ends.
     pub ends: [Spot; 2],
@@ -172,6 +173,13 @@ impl Dimension {
                 [along(b, out, 1.2), along(ends[1], out, 1.2)],
             ],
         }
+    }
+
+    /// The same with its figure moved along the line.
+    pub fn slid(&self, to: Spot, by: f64) -> Dimension {
+        let mut slid = self.clone();
+        slid.figure.at = along(self.figure.at, to, by);
+        slid
     }
 
     /// Length on the sheet, mm.

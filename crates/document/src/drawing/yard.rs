@@ -7,7 +7,7 @@ use survey::result::Survey;
 
 use super::fixture;
 use super::hatch::{Hatch, Rings, hatch};
-use super::mark::{self, chevron};
+use super::mark;
 use super::scene::{Dash, INK, Path, Scene, Spot, Stroke, WHITE, pen};
 use super::taken::{Taken, weight};
 use super::view::{View, along, far, right_of, way};
@@ -163,11 +163,6 @@ fn zones(scene: &mut Scene, taken: &mut Taken, plan: &Plan, view: &View) {
         }
     }
     margin_edges(scene, taken, plan, view);
-    for route in &plan.ground.routes {
-        if let Some(line) = &route.line {
-            chevrons(scene, taken, &view.line(line), (route.width * view.mm * 0.16).clamp(0.9, 2.6));
-        }
-    }
 }
 
 fn toward_middle(ring: &[Spot], share: f64) -> Vec<Spot> {
@@ -207,22 +202,6 @@ fn margin_edges(scene: &mut Scene, taken: &mut Taken, plan: &Plan, view: &View) 
         }
     }
     scene.stroke(path, Stroke::solid(pen::HAIR));
-}
-
-/// Chevrons along a walk, from its start to its end.
-fn chevrons(scene: &mut Scene, taken: &mut Taken, line: &[Spot], size: f64) {
-    const PITCH: f64 = 14.0;
-    let mut next = PITCH / 2.0;
-    for pair in line.windows(2) {
-        let (length, to) = (far(pair[0], pair[1]), way(pair[0], pair[1]));
-        while next < length {
-            let tip = along(pair[0], to, next);
-            chevron(scene, tip, to, size, Stroke::solid(pen::ZONE));
-            taken.line(&[along(tip, to, -size), tip], weight::LINE);
-            next += PITCH;
-        }
-        next -= length;
-    }
 }
 
 /// An opening's ends in the yard, and whether its stretch of edge is left out.

@@ -9,6 +9,7 @@ use crate::drawing::scene::Scene;
 use crate::drawing::svg;
 use crate::face;
 use crate::sheet::Sheet;
+use unit::Units;
 
 const LOOK: &str = include_str!("look.typ");
 
@@ -120,14 +121,25 @@ impl Manuscript {
         let _ = writeln!(self.text, "){})", if small { ", size: note" } else { "" });
     }
 
-    /// A table whose cells may be boxes to write in; cells are code of ours.
-    pub fn form(&mut self, widths: &str, heads: &[String], rows: &[Vec<String>]) {
-        let sides = vec!["false"; heads.len()].join(", ");
-        let _ = write!(self.text, "#tab(({widths}), ({sides},), ({}), (", strings(heads));
+    /// A form: the first columns filled in, then boxes for a length, then a line for a remark.
+    pub fn form(&mut self, heads: &[String], rows: &[Vec<String>], units: Units) {
+        let boxes = match units {
+            Units::Metres => "metric",
+            Units::Feet => "imperial",
+        };
+        let filled = heads.len().saturating_sub(2);
+        let widths = "18mm * grow, ".repeat(filled);
+        let _ = write!(self.text, "#form(({widths}auto, 1fr), ({}), (", strings(heads));
         for row in rows {
-            let _ = write!(self.text, "({},), ", row.join(", "));
+            let cells: String = row.iter().map(|cell| if cell.is_empty() { "blank(100%), ".to_owned() } else { format!("{}, ", string(cell)) }).collect();
+            let _ = write!(self.text, "({cells}{boxes}, blank(100%)), ");
         }
-        let _ = writeln!(self.text, "))");
+        self.text.push_str("))\n");
+    }
+
+    /// Names with a line after each to write on.
+    pub fn fields(&mut self, names: &[String]) {
+        let _ = writeln!(self.text, "#fields(({}))", strings(names));
     }
 
     /// A drawing on a sheet of its own size, to the edge.
