@@ -2,6 +2,7 @@
 //!
 //! Sources: CPSC325 (clear zones, feet), EN1176-1 (falling space), as restated in the
 //! project's reference with their check values; 1 ft = 0.3048 m exactly.
+#![allow(clippy::expect_used, clippy::unwrap_used, clippy::panic)] // helpers of tests are tests
 
 use geo::{BoundingRect, Coord, LineString, Polygon};
 use ground::result::{Blocked, Ground, Why};

@@ -1,4 +1,5 @@
 //! Laws of the room, on the oracle's yards and on hostile ones.
+#![allow(clippy::expect_used, clippy::unwrap_used, clippy::panic)] // helpers of tests are tests
 
 mod common;
 

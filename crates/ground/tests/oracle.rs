@@ -1,5 +1,6 @@
 //! 500 invented yards against shapely (`oracle/yards.py`, shapely 2.2.0, GEOS 3.14.1),
 //! which applies the rules a second time with its own polygons.
+#![allow(clippy::expect_used, clippy::unwrap_used, clippy::panic)] // helpers of tests are tests
 
 mod common;
 

@@ -1,4 +1,5 @@
 //! Tern Street (invented) and small yards: what is told, where walks go, what is seen.
+#![allow(clippy::expect_used, clippy::unwrap_used, clippy::panic)] // helpers of tests are tests
 
 mod common;
 
