@@ -9,13 +9,17 @@
 
 mod globe;
 mod near;
+pub mod new;
 pub mod read;
+mod relaid;
+mod remark;
 pub mod traced;
 pub mod write;
 mod yard;
 
 pub use read::about::{About, Paper};
 pub use read::{Project, read};
+pub use relaid::write_layout;
 pub use globe::Degrees;
 pub use traced::{Traced, from_outline};
 pub use yard::yard;

@@ -67,6 +67,10 @@ pub struct WriteFault {
 impl WriteFault {
     /// For the person at the keyboard.
     pub fn note(&self) -> Note {
+        if self.cause.kind() == io::ErrorKind::AlreadyExists {
+            return Note::error(None, msg!("write-exists", file = &self.path))
+                .mend(msg!("write-elsewhere"));
+        }
         let what = msg!(
             "write-failed",
             file = &self.path,
@@ -106,10 +110,35 @@ pub fn write_watched(
     outputs: &[Output],
     ask: &mut dyn FnMut(&str, Step) -> io::Result<()>,
 ) -> Result<(), WriteFault> {
+    all(dir, outputs, Over::Replace, ask)
+}
+
+/// [`write`], and never over a file that stands there: then nothing is written.
+///
+/// # Errors
+/// [`WriteFault`], with whether all is as it was; of the first file that stands there, its
+/// cause is [`io::ErrorKind::AlreadyExists`].
+pub fn write_new(dir: &Path, outputs: &[Output]) -> Result<(), WriteFault> {
+    all(dir, outputs, Over::Refuse, &mut |_, _| Ok(()))
+}
+
+/// What becomes of a file that stands in the place of another.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+enum Over {
+    Replace,
+    Refuse,
+}
+
+fn all(
+    dir: &Path,
+    outputs: &[Output],
+    over: Over,
+    ask: &mut dyn FnMut(&str, Step) -> io::Result<()>,
+) -> Result<(), WriteFault> {
     let mut made = Folders { made: Vec::new() };
     let mut staged = Vec::with_capacity(outputs.len());
     for output in outputs {
-        match stage(dir, output, &mut made, ask) {
+        match stage(dir, output, over, &mut made, ask) {
             Ok(one) => staged.push(one),
             Err((step, cause)) => {
                 drop(staged);
@@ -127,7 +156,7 @@ pub fn write_watched(
     let mut waiting = staged.into_iter();
     while let Some(one) = waiting.next() {
         let path = one.path;
-        match exchange(one, ask) {
+        match exchange(one, over, ask) {
             Ok(one) => moved.push(one),
             Err((step, cause)) => {
                 let undone = put_back(moved, ask);
@@ -201,6 +230,7 @@ impl Folders {
 fn stage<'a>(
     dir: &Path,
     output: &'a Output,
+    over: Over,
     made: &mut Folders,
     ask: &mut dyn FnMut(&str, Step) -> io::Result<()>,
 ) -> Result<Staged<'a>, Failed> {
@@ -215,6 +245,9 @@ fn stage<'a>(
         return Err((Step::Folder, cause));
     }
     let to = dir.join(path);
+    if over == Over::Refuse && to.symlink_metadata().is_ok() {
+        return Err((Step::Keep, io::ErrorKind::AlreadyExists.into()));
+    }
     let folder = to.parent().unwrap_or(dir);
     made.make(folder).map_err(|cause| (Step::Folder, cause))?;
     ask(Step::Create)?;
@@ -245,14 +278,22 @@ fn passing(folder: &Path) -> io::Result<NamedTempFile> {
 
 fn exchange<'a>(
     one: Staged<'a>,
+    over: Over,
     ask: &mut dyn FnMut(&str, Step) -> io::Result<()>,
 ) -> Result<Moved<'a>, Failed> {
     let Staged { path, to, file } = one;
     ask(path, Step::Keep).map_err(|cause| (Step::Keep, cause))?;
-    let kept = keep(&to).map_err(|cause| (Step::Keep, cause))?;
+    let kept = match over {
+        Over::Replace => keep(&to).map_err(|cause| (Step::Keep, cause))?,
+        Over::Refuse => None,
+    };
     ask(path, Step::Move).map_err(|cause| (Step::Move, cause))?;
-    file.persist(&to)
-        .map_err(|fault| (Step::Move, fault.error))?;
+    match over {
+        Over::Replace => file.persist(&to),
+        // Somebody may have been quicker.
+        Over::Refuse => file.persist_noclobber(&to),
+    }
+    .map_err(|fault| (Step::Move, fault.error))?;
     Ok(Moved { path, to, kept })
 }
 
@@ -345,6 +386,20 @@ mod tests {
             );
         }
         steps
+    }
+
+    #[test]
+    fn what_stands_there_is_never_written_over() {
+        let (dir, outputs) = before();
+        let old = files(dir.path());
+        let fault = write_new(dir.path(), &outputs).expect_err("two files stand there");
+        assert_eq!((fault.path.as_str(), fault.undone), ("layout.toml", true));
+        assert_eq!(fault.note().what.key, "write-exists");
+        assert_eq!(files(dir.path()), old);
+        assert!(!dir.path().join("out/build").exists());
+        let fresh = dir.path().join("new/yard");
+        write_new(&fresh, &outputs).expect("nothing stands there");
+        assert_eq!(files(&fresh).len(), outputs.len());
     }
 
     #[test]

@@ -2,7 +2,7 @@
 
 use std::collections::BTreeMap;
 
-use geo::{Coord, LineString, Polygon, Validation, Winding};
+use geo::{Coord, Distance, Euclidean, Intersects, Line, LineString, Point, Polygon, Validation, Winding};
 use ground::yard::{
     Door, Edge, EdgeKind, Fixture, FixtureKind, Footprint, Gate, More, Remark, Seat, Surface, Wanted, Yard,
 };
@@ -10,9 +10,8 @@ use jiff::civil::Date;
 use note::{Note, Noted, Place, msg};
 use survey::result::Survey;
 
-use crate::near::nearest;
 use crate::read::Project;
-use crate::read::surveyed::{Named, Opening, Shape, Side, Stood, twice};
+use crate::read::surveyed::{Named, Opening, Shape, Side, Stood};
 
 /// The yard of a project, its outlines on the survey's coordinates. `None` where the
 /// boundary cannot be drawn; faults of single things are told, and the thing left out.
@@ -30,8 +29,6 @@ pub fn yard(project: &Project, survey: &Survey) -> Noted<Option<Yard>> {
     }
     let boundary = ring(corners.clone());
     let surveyed = &project.surveyed;
-    twice(surveyed.fixtures.iter().map(|fixture| &fixture.name), &mut notes);
-    twice(surveyed.openings.iter().map(|opening| &opening.name), &mut notes);
     let edges = edges(&corners, &surveyed.edges, &points, &mut notes);
     let surfaces = surveyed
         .surfaces
@@ -50,7 +47,7 @@ pub fn yard(project: &Project, survey: &Survey) -> Noted<Option<Yard>> {
     let fixtures = surveyed.fixtures.iter().filter_map(|stood| fixture(stood, &points, &mut notes)).collect();
     let (mut doors, mut gates) = (Vec::new(), Vec::new());
     for opening in &surveyed.openings {
-        let Some((jambs, hinge)) = jambs(opening, &points, &mut notes) else { continue };
+        let Some((jambs, hinge)) = jambs(opening, &points) else { continue };
         let (name, at) = (opening.name.value.clone(), Some(opening.at.clone()));
         if opening.gate {
             gates.push(Gate { name, posts: jambs, hinge, opens_in: opening.inward, at });
@@ -64,19 +61,19 @@ pub fn yard(project: &Project, survey: &Survey) -> Noted<Option<Yard>> {
         .map(|opening| opening.name.value.as_str())
         .chain(surveyed.fixtures.iter().map(|fixture| fixture.name.value.as_str()))
         .collect();
-    let mut routes = Vec::new();
-    for way in &surveyed.routes {
-        let sound = [&way.from, &way.to].map(|end| known_end(end, &known, &mut notes));
-        if sound == [true, true] {
-            routes.push(Wanted {
-                from: way.from.value.clone(),
-                to: way.to.value.clone(),
-                width: way.width,
-                at: Some(way.at.clone()),
-            });
-        }
-    }
-    let stands = surveyed.stands.iter().filter_map(|stand| points.find(stand, &mut notes)).collect();
+    let leads = |end: &Named| known.contains(&end.value.as_str());
+    let routes = surveyed
+        .routes
+        .iter()
+        .filter(|way| leads(&way.from) && leads(&way.to))
+        .map(|way| Wanted {
+            from: way.from.value.clone(),
+            to: way.to.value.clone(),
+            width: way.width,
+            at: Some(way.at.clone()),
+        })
+        .collect();
+    let stands = surveyed.stands.iter().filter_map(|stand| points.find(stand)).collect();
     let remarks = surveyed
         .remarks
         .iter()
@@ -86,6 +83,7 @@ pub fn yard(project: &Project, survey: &Survey) -> Noted<Option<Yard>> {
         })
         .collect();
     let yard = Yard { boundary, edges, surfaces, fixtures, doors, gates, routes, stands, remarks };
+    outside(&yard, &surveyed.stands, &mut notes);
     Noted { value: Some(yard), notes }
 }
 
@@ -100,31 +98,30 @@ impl Points<'_> {
         Points { places: survey.points.iter().map(|point| (point.name.as_str(), place(point))).collect() }
     }
 
-    fn find(&self, name: &Named, notes: &mut Vec<Note>) -> Option<Coord<f64>> {
-        let found = self.places.get(name.value.as_str()).copied();
-        if found.is_none() {
-            let note = Note::error(name.at.clone(), msg!("point-unknown", point = &name.value));
-            notes.push(match nearest(&name.value, self.places.keys().copied()) {
-                Some(near) => note.mend(msg!("did-you-mean", near = near)),
-                None => note.mend(msg!("point-measure", point = &name.value)),
-            });
-        }
-        found
+    /// Names that lead nowhere are told when the files are read.
+    fn find(&self, name: &Named) -> Option<Coord<f64>> {
+        self.places.get(name.value.as_str()).copied()
     }
 
     /// An outline through named points, turned anticlockwise.
     fn outline(&self, names: &[Named], at: &Place, notes: &mut Vec<Note>) -> Option<Polygon<f64>> {
-        let corners: Vec<Option<Coord<f64>>> = names.iter().map(|name| self.find(name, notes)).collect();
+        let corners: Vec<Option<Coord<f64>>> = names.iter().map(|name| self.find(name)).collect();
         let polygon = ring(corners.into_iter().collect::<Option<Vec<_>>>()?);
         if polygon.is_valid() {
             return Some(polygon);
         }
         notes.push(
-            Note::error(names.first().map_or(at.clone(), |first| first.at.clone()), msg!("outline-crosses"))
+            Note::error(stretch(names).unwrap_or_else(|| at.clone()), msg!("outline-crosses"))
                 .mend(msg!("outline-order")),
         );
         None
     }
+}
+
+/// From the first name of a list to the last.
+fn stretch(names: &[Named]) -> Option<Place> {
+    let (first, last) = (names.first()?, names.last()?);
+    Some(Place::new(&first.at.file, first.at.start, last.at.end))
 }
 
 fn ring(corners: Vec<Coord<f64>>) -> Polygon<f64> {
@@ -139,31 +136,50 @@ fn days(since: Date, today: Option<Date>) -> Option<i64> {
     Some(i64::from(gap.get_days()))
 }
 
-fn known_end(end: &Named, known: &[&str], notes: &mut Vec<Note>) -> bool {
-    let found = known.contains(&end.value.as_str());
-    if !found {
-        let note = Note::error(end.at.clone(), msg!("route-end-unknown", name = &end.value));
-        notes.push(match nearest(&end.value, known.iter().copied()) {
-            Some(near) => note.mend(msg!("did-you-mean", near = near)),
-            None => note.expected(msg!("route-ends")),
-        });
+/// What lies wholly outside the yard is told; it is kept, since a clear zone may reach in.
+fn outside(yard: &Yard, stands: &[Named], notes: &mut Vec<Note>) {
+    let inside = |shape: &Polygon<f64>| yard.boundary.intersects(shape);
+    let mut tell = |name: &str, at: &Option<Place>| {
+        notes.push(Note::warning(at.clone(), msg!("outside-yard", name = name)).mend(msg!("outside-yard-mend")));
+    };
+    for fixture in &yard.fixtures {
+        let within = match &fixture.shape {
+            Footprint::Outline(outline) => inside(outline),
+            Footprint::Disc { centre, radius } => {
+                Euclidean.distance(&Point::from(*centre), &yard.boundary) <= *radius
+            }
+            Footprint::Beam(from, to) => yard.boundary.intersects(&Line::new(*from, *to)),
+        };
+        if !within {
+            tell(&fixture.name, &fixture.at);
+        }
     }
-    found
+    for surface in yard.surfaces.iter().filter(|surface| !inside(&surface.outline)) {
+        tell("surface", &surface.at);
+    }
+    for remark in yard.remarks.iter().filter(|remark| !inside(&remark.outline)) {
+        tell("note", &remark.at);
+    }
+    for (at, stand) in yard.stands.iter().zip(stands) {
+        if !yard.boundary.intersects(&Point::from(*at)) {
+            tell(&stand.value, &Some(stand.at.clone()));
+        }
+    }
 }
 
 fn fixture(stood: &Stood, points: &Points, notes: &mut Vec<Note>) -> Option<Fixture> {
     let shape = match &stood.shape {
         Shape::Outline(names) => Footprint::Outline(points.outline(names, &stood.at, notes)?),
-        Shape::Disc(at, radius) => Footprint::Disc { centre: points.find(at, notes)?, radius: *radius },
+        Shape::Disc(at, radius) => Footprint::Disc { centre: points.find(at)?, radius: *radius },
         Shape::Beam([from, to]) => {
-            let (from, to) = (points.find(from, notes), points.find(to, notes));
+            let (from, to) = (points.find(from), points.find(to));
             Footprint::Beam(from?, to?)
         }
     };
     let more = match stood.is {
         FixtureKind::Slide => {
             let exit = stood.exit.as_ref().and_then(|[from, to]| {
-                let (from, to) = (points.find(from, notes), points.find(to, notes));
+                let (from, to) = (points.find(from), points.find(to));
                 Some([from?, to?])
             });
             More::Slide { exit }
@@ -194,22 +210,10 @@ fn fixture(stood: &Stood, points: &Points, notes: &mut Vec<Note>) -> Option<Fixt
 
 type Jambs = ([Coord<f64>; 2], Option<usize>);
 
-fn jambs(opening: &Opening, points: &Points, notes: &mut Vec<Note>) -> Option<Jambs> {
-    let (from, to) = (points.find(&opening.from, notes), points.find(&opening.to, notes));
-    let hinge = match &opening.hinge {
-        None => None,
-        Some(hinge) if hinge.value == opening.from.value => Some(0),
-        Some(hinge) if hinge.value == opening.to.value => Some(1),
-        Some(hinge) => {
-            let ends = vec![opening.from.value.clone(), opening.to.value.clone()];
-            notes.push(
-                Note::error(hinge.at.clone(), msg!("hinge-elsewhere", hinge = &hinge.value))
-                    .expected(msg!("one-of", names = ends)),
-            );
-            return None;
-        }
-    };
-    Some(([from?, to?], hinge))
+fn jambs(opening: &Opening, points: &Points) -> Option<Jambs> {
+    let ends = [&opening.from, &opening.to];
+    let hinge = opening.hinge.as_ref().and_then(|hinge| ends.iter().position(|end| end.value == hinge.value));
+    Some(([points.find(&opening.from)?, points.find(&opening.to)?], hinge))
 }
 
 /// How far (metres) a named end of an edge may stand off the boundary and still be on it.
@@ -221,12 +225,12 @@ fn edges(corners: &[Coord<f64>], sides: &[Side], points: &Points, notes: &mut Ve
     let mut stretches: Vec<(f64, f64, EdgeKind)> = Vec::new();
     for side in sides {
         let mut end = |name: &Named| {
-            let at = points.find(name, notes)?;
+            let at = points.find(name)?;
             let (along, off) = rim.nearest(at);
             if off <= ON_BOUNDARY {
                 return Some(along);
             }
-            notes.push(Note::error(name.at.clone(), msg!("edge-off-boundary", point = &name.value)));
+            notes.push(Note::error(name.at.clone(), msg!("edge-off-boundary", point = &name.value)).mend(msg!("edge-corners")));
             None
         };
         let (from, to) = (end(&side.from), end(&side.to));

@@ -15,6 +15,8 @@ use crate::read::table::At;
 pub struct Cells {
     /// Rows in the order of the file.
     pub rows: Vec<Row>,
+    /// What parts the cells.
+    pub mark: char,
 }
 
 /// One row: its cells by column; empty cells are left out.
@@ -28,6 +30,12 @@ impl Row {
     /// A cell that is not empty.
     pub fn get(&self, column: &'static str) -> Option<&At<String>> {
         self.cells.get(column)
+    }
+
+    /// The next cell of the row that is not empty.
+    pub fn after(&self, cell: &At<String>) -> Option<&At<String>> {
+        let later = self.cells.values().filter(|other| other.at.start > cell.at.start);
+        later.min_by_key(|other| other.at.start)
     }
 
     /// A cell that must be there; its lack is told.
@@ -80,26 +88,35 @@ pub fn read(source: &Source, needed: &[&'static str], wanted: &[&'static str], n
         }
     }
     for column in needed {
-        if !columns.contains(&Some(*column)) {
+        // A column that is there under a near name is told once.
+        let near = header.cells.iter().any(|cell| {
+            let name = cell.value.to_lowercase();
+            nearest(&name, needed.iter().chain(wanted).copied()) == Some(*column)
+        });
+        sound &= columns.contains(&Some(*column));
+        if !columns.contains(&Some(*column)) && !near {
             notes.push(
                 Note::error(header.at.clone(), msg!("column-missing", column = *column))
                     .expected(msg!("table-header", header = needed.join(","))),
             );
-            sound = false;
         }
     }
     if !sound {
         return None;
     }
     let rows = lines.filter_map(|line| row(line, &columns, mark, notes)).collect();
-    Some(Cells { rows })
+    Some(Cells { rows, mark })
 }
 
 fn row(line: Line, columns: &[Option<&'static str>], mark: char, notes: &mut Vec<Note>) -> Option<Row> {
     let spare = line.cells.iter().skip(columns.len()).find(|cell| !cell.value.is_empty());
     if let Some(spare) = spare {
         let note = Note::error(spare.at.clone(), msg!("row-too-long", cells = line.cells.len(), columns = columns.len()));
-        notes.push(if mark == ',' { note.mend(msg!("row-decimal-comma")) } else { note });
+        let digits = spare.value.bytes().all(|byte| byte.is_ascii_digit());
+        notes.push(match mark {
+            ',' if digits => note.mend(msg!("row-decimal-comma")),
+            _ => note.mend(msg!("row-quote", cell = format!("…{mark} {}", spare.value))),
+        });
         return None;
     }
     let cells = line
@@ -189,6 +206,17 @@ fn quoted(source: &Source, open: usize, mark: char, notes: &mut Vec<Note>) -> (S
             return (text[open + 1..end].trim_end().to_owned(), open + 1, end, end);
         };
         value.push_str(&text[at..quote]);
+        // `"17' 5 1/4""` is how people write an inch mark in quotes: with no other quote on
+        // its line the second one closes the cell.
+        let line = text[quote + 1..].split('\n').next().unwrap_or_default();
+        if let Some(after) = line.strip_prefix('"')
+            && !after.contains('"')
+            && after.trim_start().starts_with([mark, '\r']) | after.trim().is_empty()
+        {
+            value.push('"');
+            let stop = after.find(mark).unwrap_or(after.len());
+            return (value, open + 1, quote + 1, quote + 2 + stop);
+        }
         if text[quote + 1..].starts_with('"') {
             value.push('"');
             at = quote + 2;

@@ -11,8 +11,18 @@ ledger::figures! {
     pub STRAIGHT = "straight.sigma";
     /// Standard deviation of a point traced on an open map, metres.
     pub OUTLINE = "outline.sigma";
+    /// A longer reading is doubted, metres.
+    pub LONGEST = "tape.doubted";
     /// Clear width of a route where none is said, metres.
     pub ROUTE = "route.play-width";
+    /// Sessions a week, where nobody says.
+    pub SESSIONS = "programme.sessions";
+    /// Minutes of a session, where nobody says.
+    pub MINUTES = "programme.minutes";
+    /// Weeks, where nobody says.
+    pub WEEKS = "programme.weeks";
+    /// Members of staff outside, where nobody says.
+    pub STAFF = "programme.staff";
 }
 
 #[cfg(test)]

@@ -2,24 +2,38 @@
 
 pub mod about;
 mod cells;
+mod class;
 mod figures;
 pub mod files;
+pub mod layout;
+mod names;
 mod network;
+mod overrides;
+pub mod package;
+pub mod programme;
 pub mod surveyed;
+mod syntax;
 mod table;
 mod tape;
+pub mod trials;
 
+use std::collections::BTreeMap;
 use std::path::Path;
 use std::sync::Arc;
 
+use children::{Entry, Override};
 use ledger::Ledger;
+use marking::Ground;
 use note::{Note, Noted, Place, msg};
 use survey::network::Network;
 use words::Sheaf;
 
 use crate::read::about::About;
 use crate::read::files::Source;
+use crate::read::layout::{Makers, Marking};
+use crate::read::programme::Programme;
 use crate::read::surveyed::Surveyed;
+use crate::read::trials::Trial;
 
 pub use table::At;
 
@@ -34,6 +48,19 @@ pub struct Project {
     pub network: Option<Network>,
     /// What stands where, names not yet resolved.
     pub surveyed: Surveyed,
+    /// The children, by code. Empty where there is no `children.csv`: then
+    /// [`Programme::ages`] counts.
+    pub children: Vec<Entry>,
+    /// What people set for a child.
+    pub overrides: Vec<Override>,
+    /// What the centre means to do.
+    pub programme: Programme,
+    /// The user's own figures by name, as SVG.
+    pub figures: BTreeMap<String, Arc<str>>,
+    /// Where markings lie, as the planner or people left them.
+    pub layout: Vec<Marking>,
+    /// Tries that were seen.
+    pub trials: Vec<Trial>,
     /// The files that were read, for notes that point into them.
     pub files: Sheaf,
 }
@@ -66,9 +93,11 @@ pub fn read(dir: &Path) -> Noted<Option<Project>> {
         return Noted { value: None, notes };
     };
     let about = about::about(&about, &mut ledger, &mut notes);
+    let before = notes.len();
     let taped = match load("tape.csv", &mut notes) {
-        Some(source) => tape::tape(&source, about.units, &mut notes),
-        None => Vec::new(),
+        Some(source) => tape::tape(&source, about.units, &ledger, &mut notes),
+        // A file that is not there holds no points; one that cannot be read may hold any.
+        None => tape::Tape { sound: notes.len() == before, ..tape::Tape::default() },
     };
     let surveyed = match load("survey.toml", &mut notes) {
         Some(source) => surveyed::surveyed(&source, about.units, &ledger, &mut notes),
@@ -79,12 +108,98 @@ pub fn read(dir: &Path) -> Noted<Option<Project>> {
                         .mend(msg!("file-survey")),
                 );
             }
-            surveyed::surveyed(&Source::new("survey.toml", "boundary = []"), about.units, &ledger, &mut Vec::new())
+            let nothing = Source::new("survey.toml", "");
+            let surveyed = surveyed::surveyed(&nothing, about.units, &ledger, &mut Vec::new());
+            Surveyed { broken: true, ..surveyed }
         }
     };
+    names::check(&taped, &surveyed, &mut notes);
     let network = network::network(&taped, &surveyed, &ledger, &mut notes);
+    let figures = figures_of(dir, &mut load, &mut notes);
+    let families: Vec<String> = figures.keys().cloned().collect();
+    let children = load("children.csv", &mut notes)
+        .map_or_else(Vec::new, |source| class::class(&source, about.units, &mut notes));
+    let programme = match load("programme.toml", &mut notes) {
+        Some(source) => programme::programme(&source, about.units, &ledger, &families, &mut notes),
+        None => Programme::usual(&ledger),
+    };
+    if let (false, Some(ages)) = (children.is_empty(), &programme.ages_at) {
+        notes.push(Note::warning(ages.clone(), msg!("ages-and-class")).mend(msg!("ages-out")));
+    }
+    let mut codes: Vec<String> = children.iter().map(|child| child.id.clone()).collect();
+    if codes.is_empty() {
+        codes.extend(programme.ages.iter().map(|(age, _)| format!("age-{age}")));
+    }
+    let overrides = load("overrides.toml", &mut notes)
+        .map_or_else(Vec::new, |source| overrides::overrides(&source, about.units, &codes, &mut notes));
+    let ground = programme.palette.unwrap_or(Ground::Asphalt);
+    let makers = Makers { figures: &families, ground, ledger: &ledger };
+    let layout = load("layout.toml", &mut notes)
+        .map_or_else(Vec::new, |source| layout::layout(&source, about.units, makers, &mut notes));
+    let known = trials::Known { children: &codes, markings: &layout, makers };
+    let trials = load("trials.csv", &mut notes)
+        .map_or_else(Vec::new, |source| trials::trials(&source, about.units, known, &mut notes));
+    drop_echoes(&mut notes, &files);
     sort(&mut notes);
-    Noted { value: Some(Project { about, ledger, network, surveyed, files }), notes }
+    let project = Project {
+        about,
+        ledger,
+        network,
+        surveyed,
+        children,
+        overrides,
+        programme,
+        figures,
+        layout,
+        trials,
+        files,
+    };
+    Noted { value: Some(project), notes }
+}
+
+/// The user's own figures, `figures/*.svg`, by the name before the dot. One that is called
+/// like a family of the house is told: neither could be meant then.
+fn figures_of(
+    dir: &Path,
+    load: &mut impl FnMut(&str, &mut Vec<Note>) -> Option<Source>,
+    notes: &mut Vec<Note>,
+) -> BTreeMap<String, Arc<str>> {
+    let entries = std::fs::read_dir(dir.join("figures")).into_iter().flatten();
+    let mut files: Vec<String> =
+        entries.filter_map(|entry| entry.ok()?.file_name().into_string().ok()).collect();
+    files.sort();
+    let mut figures = BTreeMap::new();
+    for file in files {
+        let Some(name) = file.strip_suffix(".svg") else { continue };
+        let path = format!("figures/{file}");
+        let at = Place::whole(&Arc::from(path.as_str()));
+        if !tape::is_name(name) {
+            notes.push(Note::error(at, msg!("figure-name", name = name)).expected(msg!("want-name")));
+        } else if marking::family(name).is_some() {
+            notes.push(Note::error(at, msg!("figure-like-family", name = name)).mend(msg!("figure-rename")));
+        } else if let Some(source) = load(&path, notes) {
+            figures.insert(name.to_owned(), source.text);
+        }
+    }
+    figures
+}
+
+/// What stands on a line whose syntax is at fault is no more than its echo; so is all that
+/// follows a fault that spills over.
+fn drop_echoes(notes: &mut Vec<Note>, files: &Sheaf) {
+    let line = |at: &Place| files.get(&at.file).map(|text| (Arc::clone(&at.file), syntax::line_of(text, at.start)));
+    let of_syntax = |note: &Note| note.what.key.starts_with("toml-") || note.what.key.starts_with("quote-");
+    let faulty: Vec<_> = notes.iter().filter(|note| of_syntax(note)).filter_map(|note| line(note.at.as_ref()?)).collect();
+    let spilt: Vec<_> = notes
+        .iter()
+        .filter(|note| syntax::SPILLS.contains(&note.what.key))
+        .filter_map(|note| note.at.clone())
+        .collect();
+    notes.retain(|note| {
+        let Some(at) = note.at.as_ref().filter(|_| !of_syntax(note)) else { return true };
+        let echo = line(at).is_some_and(|line| faulty.contains(&line));
+        !echo && !spilt.iter().any(|spill| spill.file == at.file && spill.start <= at.start)
+    });
 }
 
 /// In the order in which a person meets the files; within a file by place.

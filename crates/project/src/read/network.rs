@@ -6,10 +6,9 @@ use ledger::Ledger;
 use note::{Note, msg};
 use survey::network::{Datum, Kind, Network, PointId, Reading};
 
-use crate::near::nearest;
 use crate::read::figures as fig;
 use crate::read::surveyed::{Named, Odd, Surveyed};
-use crate::read::tape::{Taped, is_name};
+use crate::read::tape::{Tape, Taped, is_name};
 
 /// The points of a network by name, numbered in the order of their first mention.
 #[derive(Default)]
@@ -29,52 +28,43 @@ impl Points {
         number
     }
 
-    fn find(&self, name: &Named, notes: &mut Vec<Note>) -> Option<PointId> {
-        let found = self.numbers.get(&name.value).copied();
-        if found.is_none() {
-            notes.push(unknown(name, &self.names));
-        }
-        found
+    /// A point of a reading; one that is in none is told where names are checked.
+    fn find(&self, name: &Named) -> Option<PointId> {
+        self.numbers.get(&name.value).copied()
     }
 }
 
-/// Tells that a point is in no reading.
-pub fn unknown(name: &Named, known: &[String]) -> Note {
-    let note = Note::error(name.at.clone(), msg!("point-unknown", point = &name.value));
-    match nearest(&name.value, known.iter().map(String::as_str)) {
-        Some(near) => note.mend(msg!("did-you-mean", near = near)),
-        None => note.mend(msg!("point-measure", point = &name.value)),
-    }
-}
-
-/// The network; `None` where the frame cannot be made out.
-pub fn network(taped: &[Taped], surveyed: &Surveyed, ledger: &Ledger, notes: &mut Vec<Note>) -> Option<Network> {
+/// The network; `None` where the frame cannot be made out. Points of pairs that are still to
+/// be taped are in it, loose.
+pub fn network(tape: &Tape, surveyed: &Surveyed, ledger: &Ledger, notes: &mut Vec<Note>) -> Option<Network> {
     let mut points = Points::default();
     let mut readings = Vec::new();
-    for row in taped {
+    for row in &tape.rows {
         let kind = Kind::Distance { from: points.number(&row.from), to: points.number(&row.to) };
         let value = row.reading.value;
         let sigma = row.sigma.unwrap_or_else(|| surveyed.tape.sigma(value));
         readings.push(Reading { kind, value, sigma, at: Some(row.reading.at.clone()) });
     }
-    compare_repeats(taped, &readings, notes);
+    for name in tape.blank.iter().flatten() {
+        points.number(name);
+    }
+    compare_repeats(&tape.rows, &readings, notes);
     for odd in &surveyed.readings {
         push(odd, surveyed, ledger, &mut points, &mut readings, notes);
     }
     let boundary: Vec<PointId> =
-        surveyed.boundary.iter().filter_map(|name| points.find(name, notes)).collect();
-    crate::read::surveyed::twice(surveyed.boundary.iter(), notes);
+        surveyed.boundary.iter().filter_map(|name| points.find(name)).collect();
     let mut start = BTreeMap::new();
     for (name, at) in &surveyed.start {
-        if let Some(point) = points.find(name, notes) {
+        if let Some(point) = points.find(name) {
             start.insert(point, *at);
         }
     }
     let datum = if surveyed.free {
         Datum::Free
     } else {
-        let mut end = |named: &Option<Named>, place: usize| match named {
-            Some(name) => points.find(name, notes),
+        let end = |named: &Option<Named>, place: usize| match named {
+            Some(name) => points.find(name),
             None => boundary.get(place).copied(),
         };
         Datum::Line { origin: end(&surveyed.origin, 0)?, towards: end(&surveyed.towards, 1)? }
@@ -83,7 +73,7 @@ pub fn network(taped: &[Taped], surveyed: &Surveyed, ledger: &Ledger, notes: &mu
         && origin == towards
     {
         let at = surveyed.towards.as_ref().or(surveyed.origin.as_ref()).map(|name| name.at.clone());
-        notes.push(Note::error(at, msg!("frame-one-point")));
+        notes.push(Note::error(at, msg!("frame-one-point")).mend(msg!("frame-two-points")));
         return None;
     }
     Some(Network {

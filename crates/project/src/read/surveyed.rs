@@ -55,6 +55,10 @@ pub struct Surveyed {
     pub remarks: Vec<Remarked>,
     /// Place on earth.
     pub place: Option<Earth>,
+    /// Every point named in a reading of this file, whether the reading could be read or not.
+    pub measured: Vec<Named>,
+    /// Whether the file's syntax left gaps.
+    pub broken: bool,
 }
 
 /// A reading that is no plain distance; lengths in metres.
@@ -239,7 +243,7 @@ pub fn surveyed(source: &Source, units: unit::Units, ledger: &Ledger, notes: &mu
     let surveyed = Surveyed {
         tape: tape(&table, ledger, desk),
         boundary_at: boundary.as_ref().map(|names| names.at.clone()),
-        boundary: boundary.map(|names| names.value).unwrap_or_default(),
+        boundary: boundary.map(|names| open(names.value)).unwrap_or_default(),
         walked: table.word("walked", &walked, desk).map_or(Walked::Anticlockwise, |way| way.value),
         origin: table.text("origin", desk),
         towards: table.text("towards", desk),
@@ -259,6 +263,8 @@ pub fn surveyed(source: &Source, units: unit::Units, ledger: &Ledger, notes: &mu
         stands: each(&table, "stand", desk, |table, desk| need(table, "at", desk)),
         remarks: each(&table, "note", desk, remark),
         place: table.table("place", desk).and_then(|place| earth(place, desk)),
+        measured: measured(&table, desk),
+        broken,
     };
     if !broken {
         table.finish(desk);
@@ -267,7 +273,7 @@ pub fn surveyed(source: &Source, units: unit::Units, ledger: &Ledger, notes: &mu
 }
 
 /// Every `[[key]]` through one reader; its unknown keys are told.
-fn each<T>(table: &Table, key: &'static str, desk: &mut Desk, read: impl Fn(&Table, &mut Desk) -> Option<T>) -> Vec<T> {
+pub fn each<T>(table: &Table, key: &'static str, desk: &mut Desk, read: impl Fn(&Table, &mut Desk) -> Option<T>) -> Vec<T> {
     table
         .tables(key, desk)
         .into_iter()
@@ -280,7 +286,7 @@ fn each<T>(table: &Table, key: &'static str, desk: &mut Desk, read: impl Fn(&Tab
 }
 
 /// A text that must be there.
-fn need(table: &Table, key: &'static str, desk: &mut Desk) -> Option<Named> {
+pub fn need(table: &Table, key: &'static str, desk: &mut Desk) -> Option<Named> {
     let found = table.text(key, desk);
     if found.is_none() && !table.has(key) {
         table.missing(key, desk);
@@ -311,6 +317,36 @@ fn tape(table: &Table, ledger: &Ledger, desk: &mut Desk) -> Tape {
     }
     let words = [("steel", plain), ("fibreglass", plain), ("cloth", cloth)];
     table.word("tape", &words, desk).map_or(plain, |tape| tape.value)
+}
+
+/// Points of the readings, from whatever of them is text.
+fn measured(table: &Table, desk: &Desk) -> Vec<Named> {
+    let mut named = Vec::new();
+    for kind in ["offset", "square", "straight", "known"] {
+        let Some(DeValue::Array(readings)) = table.value(kind) else { continue };
+        for (key, value) in readings.iter().filter_map(|one| one.get_ref().as_table()).flatten() {
+            let items: Vec<_> = match (key.get_ref().as_ref(), value.get_ref()) {
+                ("line", DeValue::Array(ends)) => ends.iter().collect(),
+                ("point" | "at" | "from" | "to", DeValue::String(_)) => vec![value],
+                _ => continue,
+            };
+            named.extend(items.into_iter().filter_map(|item| {
+                let value = item.get_ref().as_str()?.to_owned();
+                Some(At { value, at: table::place(desk.source, item.span()) })
+            }));
+        }
+    }
+    named.sort_by(|a, b| a.at.cmp(&b.at));
+    named
+}
+
+/// An outline without its first point repeated at the end, as some people close it.
+fn open(mut names: Vec<Named>) -> Vec<Named> {
+    let closed = names.len() > 3 && names.first().map(|name| &name.value) == names.last().map(|name| &name.value);
+    if closed {
+        names.pop();
+    }
+    names
 }
 
 fn start(table: &Table, desk: &mut Desk) -> Vec<(Named, [f64; 2])> {
@@ -387,7 +423,7 @@ fn outline(table: &Table, desk: &mut Desk) -> Option<Vec<Named>> {
             desk.notes.push(Note::error(names.at, msg!("outline-short", found = names.value.len())));
             None
         }
-        Some(names) => Some(names.value),
+        Some(names) => Some(open(names.value)),
         None => {
             if !table.has("outline") {
                 table.missing("outline", desk);

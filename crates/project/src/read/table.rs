@@ -13,6 +13,7 @@ use unit::parse::LengthFault;
 
 use crate::near::nearest;
 use crate::read::files::Source;
+use crate::read::syntax;
 
 /// A value with the place where it stands.
 #[derive(Clone, Debug, PartialEq)]
@@ -33,29 +34,13 @@ pub struct Desk<'a> {
     pub notes: &'a mut Vec<Note>,
 }
 
-/// Syntax faults past this many are told as a count: most follow from the first.
-const MOST_SYNTAX: usize = 3;
-
-/// The whole file as a table. Syntax faults are told; what could be read is read.
+/// The whole file as a table, and whether faults of its syntax left gaps in it. Those
+/// faults are told; what could be read is read.
 pub fn parse<'a>(source: &'a Source, notes: &mut Vec<Note>) -> (Spanned<DeTable<'a>>, bool) {
-    let (table, mut faults) = DeTable::parse_recoverable(&source.text);
-    faults.sort_by_key(|fault| fault.span().map_or(0, |span| span.start));
-    let broken = !faults.is_empty();
-    let more = faults.len().saturating_sub(MOST_SYNTAX);
-    for fault in faults.iter().take(MOST_SYNTAX) {
-        let span = fault.span().unwrap_or(0..0);
-        notes.push(
-            Note::error(
-                source.place(span.start, span.end),
-                msg!("toml-syntax", says = fault.message().replace('\n', "; ")),
-            )
-            .mend(msg!("toml-look-here")),
-        );
-    }
-    if more > 0 {
-        notes.push(Note::error(source.whole(), msg!("toml-more", count = more)));
-    }
-    (table, broken)
+    let (table, faults) = DeTable::parse_recoverable(&source.text);
+    let before = notes.len();
+    syntax::tell(source, &faults, notes);
+    (table, notes.len() > before)
 }
 
 /// One table, and which of its keys have been asked for.
@@ -94,8 +79,16 @@ impl<'t> Table<'t> {
         self.raw(key).map_or_else(|| self.at.clone(), |value| place(desk.source, value.span()))
     }
 
-    /// Tells that a key is missing.
+    /// Tells that a key is missing; not where a fault of the syntax may have swallowed it.
     pub fn missing(&self, key: &str, desk: &mut Desk) {
+        // Nor where it is there under a near name: that is told as an unknown key.
+        let known = self.known.borrow();
+        let near = self.entries.keys().any(|other| {
+            !known.contains(other.get_ref().as_ref()) && nearest(other.get_ref(), [key]).is_some()
+        });
+        if near || syntax::told(desk.source, desk.notes) {
+            return;
+        }
         desk.notes.push(
             Note::error(self.at.clone(), msg!("key-missing", key = key, table = &self.name))
                 .mend(msg!("key-add", key = key)),
@@ -236,9 +229,15 @@ impl<'t> Table<'t> {
             DeValue::String(text) => text.trim().parse().ok(),
             _ => None,
         };
-        match found {
-            Some(value) => Some(At { value, at }),
-            None => wrong(value.get_ref(), at, key, "want-date", desk),
+        match (found, value.get_ref()) {
+            (Some(value), _) => Some(At { value, at }),
+            (None, DeValue::String(text)) => {
+                desk.notes.push(
+                    Note::error(at, msg!("date-odd", found = text.to_string())).expected(msg!("want-date")),
+                );
+                None
+            }
+            (None, other) => wrong(other, at, key, "want-date", desk),
         }
     }
 
@@ -392,7 +391,11 @@ pub fn no_length(fault: &LengthFault, at: Place) -> Note {
         LengthFault::Carry(found) => msg!("length-carry", found = found),
         LengthFault::TooLong => msg!("length-too-long"),
     };
-    Note::error(at, what).expected(msg!("want-length"))
+    let note = Note::error(at, what).expected(msg!("want-length"));
+    match fault {
+        LengthFault::TooLong => note.mend(msg!("length-say-unit")),
+        _ => note,
+    }
 }
 
 /// A word that is not of the list.

@@ -8,6 +8,7 @@ use words::{Catalogue, Language};
 
 use super::Yard;
 use crate::globe::Degrees;
+use crate::remark::{list, remark};
 
 /// The whole file. Lengths carry their unit, whatever the project's is.
 pub(super) fn survey(
@@ -20,9 +21,9 @@ pub(super) fn survey(
     let mut out = String::new();
     let words = Catalogue::of(language);
     let say =
-        |out: &mut String, message: Message| comment(out, &words.say(&message, Units::Metres));
+        |out: &mut String, message: Message| remark(out, &words.say(&message, Units::Metres));
     if let Some(whose) = attribution {
-        comment(&mut out, whose);
+        remark(&mut out, whose);
     }
     say(&mut out, msg!("traced-file-head"));
     let degrees = |value: f64| Fact::Number(value, 6);
@@ -116,29 +117,4 @@ pub(super) fn survey(
         origin.latitude, origin.longitude
     );
     out
-}
-
-fn list(names: &[String]) -> String {
-    let quoted: Vec<String> = names.iter().map(|name| format!("\"{name}\"")).collect();
-    format!("[{}]", quoted.join(", "))
-}
-
-/// Widest line of a comment, characters.
-const WIDTH: usize = 88;
-
-/// A text as comment lines. What a TOML comment may not hold becomes a blank.
-fn comment(out: &mut String, text: &str) {
-    let mut line = String::from("#");
-    for word in text
-        .split(|mark: char| mark.is_whitespace() || mark.is_control())
-        .filter(|word| !word.is_empty())
-    {
-        if line.chars().count() > 1 && line.chars().count() + 1 + word.chars().count() > WIDTH {
-            _ = writeln!(out, "{line}");
-            line = String::from("#");
-        }
-        line.push(' ');
-        line.push_str(word);
-    }
-    _ = writeln!(out, "{line}");
 }
