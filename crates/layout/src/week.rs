@@ -96,7 +96,7 @@ pub fn targets(
         let whole: f64 = Skill::TAUGHT.into_iter().map(pull).sum();
         for skill in Skill::TAUGHT {
             let minutes = each * pull(skill) / whole;
-            if !(minutes > 0.0) {
+            if minutes.is_nan() || minutes <= 0.0 {
                 continue;
             }
             let shares: &[(Option<Side>, f64)] = match (fig::sided(skill), child.less_used) {

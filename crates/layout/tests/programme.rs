@@ -1,5 +1,7 @@
 //! The programme against another program, and its laws.
 
+#![allow(clippy::expect_used, clippy::panic)]
+
 use std::collections::BTreeMap;
 
 use children::{Ability, Child, Means, Side, Skill, Speeds};

@@ -171,3 +171,74 @@ pub(crate) fn pairs(ring: &[Coord<f64>]) -> impl Iterator<Item = (Coord<f64>, Co
         .copied()
         .zip(ring.iter().copied().cycle().skip(1))
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use geo::{Intersects, LineString, MultiPoint, Translate, coord};
+    use proptest::prelude::*;
+
+    /// Hulls of a few points, flat ones among them.
+    fn any_hull() -> impl Strategy<Value = Polygon<f64>> {
+        prop::collection::vec((-30_i32..30, -30_i32..30), 3..12).prop_filter_map("flat", |points| {
+            let points: Vec<_> = points
+                .iter()
+                .map(|(x, y)| (f64::from(*x) / 10.0, f64::from(*y) / 10.0))
+                .collect();
+            let hull = MultiPoint::from(points).convex_hull();
+            (hull.unsigned_area() > 0.05).then_some(hull)
+        })
+    }
+
+    fn shifted(polygon: &Polygon<f64>, by: Coord<f64>) -> Polygon<f64> {
+        polygon.translate(by.x, by.y)
+    }
+
+    proptest! {
+        /// Against geo: where the sum says clear the moved figure meets nothing, and where
+        /// it lies deep they do meet.
+        #[test]
+        fn clear_places_are_those_where_nothing_meets(
+            one in any_hull(), other in any_hull(), x in -80_i32..80, y in -80_i32..80,
+        ) {
+            let by = coord! { x: f64::from(x) / 10.0, y: f64::from(y) / 10.0 };
+            let body = meets(&open(&one), &open(&other));
+            let moved = shifted(&other, by);
+            if body.clear_of(by) {
+                prop_assert!(!one.intersects(&moved));
+            } else if body.depth(by) > GAP {
+                prop_assert!(one.intersects(&moved));
+            }
+        }
+
+        /// The same for a wall, which is a piece of two corners.
+        #[test]
+        fn a_wall_is_met_where_geo_says(figure in any_hull(), a in (-30_i32..30, -30_i32..30), b in (-30_i32..30, -30_i32..30)) {
+            prop_assume!(a != b);
+            let corner = |(x, y): (i32, i32)| coord! { x: f64::from(x) / 10.0 + 0.05, y: f64::from(y) / 10.0 };
+            let wall = [corner(a), corner(b)];
+            let body = meets(&wall, &open(&figure));
+            let origin = coord! { x: 0.0, y: 0.0 };
+            let line = LineString::new(wall.to_vec());
+            if body.clear_of(origin) {
+                prop_assert!(!figure.intersects(&line));
+            } else if body.depth(origin) > GAP {
+                prop_assert!(figure.intersects(&line));
+            }
+        }
+
+        /// Pieces cover their polygon and waste little.
+        #[test]
+        fn pieces_cover_an_l(w in 1_u32..9, h in 1_u32..9) {
+            let (w, h) = (f64::from(w), f64::from(h));
+            let corners = vec![(0.0, 0.0), (w + 1.0, 0.0), (w + 1.0, 1.0), (1.0, 1.0), (1.0, h + 1.0), (0.0, h + 1.0)];
+            let shape = Polygon::new(LineString::from(corners), Vec::new());
+            let whole: f64 = pieces(&shape)
+                .iter()
+                .map(|ring| Polygon::new(LineString::new(ring.clone()), Vec::new()).unsigned_area())
+                .sum();
+            prop_assert!(whole >= shape.unsigned_area() - 1e-9);
+            prop_assert!(whole <= shape.unsigned_area() * (1.0 + HULL_WASTE) + 1e-9);
+        }
+    }
+}

@@ -38,11 +38,10 @@ impl Searcher<'_> {
                 let Some(now) = layout.get(&number).map(&penalty) else {
                     continue;
                 };
-                if let Some((better, laid)) = self.best_pose(layout, number, &penalty) {
-                    if better < now - BETTER {
-                        layout.insert(number, laid);
-                        moved = true;
-                    }
+                let found = self.best_pose(layout, number, &penalty);
+                if let Some((_, laid)) = found.filter(|found| found.0 < now - BETTER) {
+                    layout.insert(number, laid);
+                    moved = true;
                 }
             }
             if !moved {

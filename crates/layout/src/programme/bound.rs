@@ -25,6 +25,9 @@ const WHOLE: f64 = 1e-6;
 /// Rounds of planes at the root, and at every other node.
 const ROUNDS: (usize, usize) = (60, 4);
 
+/// A set is rounded from each of the first nodes, and from every so many later.
+const ROUNDED: (u64, u64) = (40, 16);
+
 struct Node {
     /// Height that the parent's master left, minutes.
     height: f64,
@@ -351,7 +354,7 @@ impl Search<'_> {
             self.try_set(set)?;
             return Ok(());
         };
-        if *serial < 40 || *serial % 16 == 0 {
+        if *serial < ROUNDED.0 || serial.is_multiple_of(ROUNDED.1) {
             self.round_down(&master)?;
         }
         let height = master.objective();

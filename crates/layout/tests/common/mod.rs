@@ -1,5 +1,7 @@
 //! A yard, a class and candidates of our own invention, small enough for a test.
 
+#![allow(clippy::expect_used, dead_code, missing_docs)]
+
 use children::Skill;
 use geo::{Area, BooleanOps, Coord, LineString, MultiPolygon, Polygon, coord};
 use ground::result::Ground;
