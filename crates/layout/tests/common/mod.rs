@@ -138,7 +138,7 @@ fn candidate(k: usize, (length, width): (f64, f64)) -> Candidate {
     let corners = [(0.0, 0.0), (length, 0.0), (length, width), (0.0, width)];
     let envelope = ring(STILL, &corners);
     let lane = Lane {
-        kind: if k % 2 == 0 {
+        kind: if k.is_multiple_of(2) {
             LaneKind::Corridor
         } else {
             LaneKind::Line
@@ -176,8 +176,12 @@ fn candidate(k: usize, (length, width): (f64, f64)) -> Candidate {
         yields: (0..2)
             .map(|child| Yield {
                 child,
-                activity: if k % 2 == 0 { "jump" } else { "skip" }.to_owned(),
-                skill: if k % 2 == 0 { Skill::Jump } else { Skill::Skip },
+                activity: if k.is_multiple_of(2) { "jump" } else { "skip" }.to_owned(),
+                skill: if k.is_multiple_of(2) {
+                    Skill::Jump
+                } else {
+                    Skill::Skip
+                },
                 side: None,
                 e: 0.3 + 0.05 * ((k + child) % 7) as f64,
             })
