@@ -7,11 +7,13 @@
 //! Invariants: no name, no day of birth; every default carries the ledger keys it rests
 //! on; all that is handed on is rounded to 1e-6.
 
+mod checks;
 mod child;
 mod entry;
 mod figures;
 mod growth;
 mod means;
+mod overrides;
 mod roster;
 mod site;
 
@@ -20,4 +22,5 @@ pub use entry::{Date, Entry, Override, Trait};
 pub use figures::FIGURES;
 pub use growth::{Lms, Sex, stature, z_of};
 pub use means::turning_radius;
-pub use roster::{counts, overridden, roster};
+pub use overrides::overridden;
+pub use roster::{counts, roster};

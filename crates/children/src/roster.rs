@@ -3,27 +3,21 @@
 use std::collections::BTreeMap;
 
 use ledger::{Key, Ledger};
-use note::{Fact, Note, Noted, msg};
+use note::{Note, Noted, msg};
 
-use crate::child::{Ability, Child, Means, Side, Skill, Speeds};
-use crate::entry::{Date, Entry, Override, Trait};
+use crate::checks::{age_holds, less_used, measured};
+use crate::child::{Ability, Child, Means, Skill, Speeds};
+use crate::entry::{Date, Entry};
 use crate::figures::{
-    FAR, FOOT, FOOT_SD, HOP_M, HOPS_ABSURD, HOPS_RETEST, HOPS_SIDE, JUMP_ABSURD, JUMP_BEST_SD,
-    JUMP_COMFORT, JUMP_COMFORT_SD, JUMP_M, JUMP_RETEST, RUN_SPEED, SCATTER, SITE_SHRINK, STATURE,
-    WALK_SPEED, YEARS_LEAST, YEARS_MOST, row,
+    FOOT, HOPS_RETEST, JUMP_BEST_SD, JUMP_COMFORT, JUMP_COMFORT_SD, JUMP_M, JUMP_RETEST, RUN_SPEED,
+    SCATTER, SITE_SHRINK, STATURE, WALK_SPEED, row,
 };
-use crate::growth::{stature, z_of};
+use crate::growth::stature;
 use crate::means::{adapted, pace};
-use crate::site::{Measured, Site, best_jump};
+use crate::site::{Measured, Site};
 
 /// Stands among the sources of what was measured on the child.
 const MEASURED: &str = "measured";
-/// Stands among the sources of what people set for the child.
-const SET: &str = "set";
-/// Past these a body is a slip of the pen, whatever the age; metres.
-const STATURES: std::ops::RangeInclusive<f64> = 0.5..=1.6;
-/// The same for a foot.
-const FEET: std::ops::RangeInclusive<f64> = 0.08..=0.30;
 
 /// A child for each entry that can stand; the notes tell of the others and of doubtful
 /// values. Ages are whole months from the birth month to the date's.
@@ -97,257 +91,13 @@ pub fn counts(ages: &[(f64, u32)], ledger: &Ledger) -> Noted<Vec<Child>> {
     Noted { value, notes }
 }
 
-/// Children with what people set for them. A foot that is set moves the jump's reach along,
-/// unless that is set too.
-pub fn overridden(mut children: Vec<Child>, overrides: &[Override]) -> Noted<Vec<Child>> {
-    let mut notes = Vec::new();
-    let bodies_first = |set: &&Override| matches!(set.what, Trait::Foot | Trait::Stature);
-    let (bodies, skills): (Vec<&Override>, Vec<&Override>) =
-        overrides.iter().partition(bodies_first);
-    for set in bodies.into_iter().chain(skills) {
-        let Some(child) = children.iter_mut().find(|child| child.name == set.child) else {
-            let known = children
-                .iter()
-                .map(|child| child.name.clone())
-                .collect::<Vec<_>>();
-            notes.push(
-                Note::error(set.at.clone(), msg!("child-unknown", child = &set.child))
-                    .expected(msg!("child-unknown-expected", children = known)),
-            );
-            continue;
-        };
-        if !set.what.admits(set.value) {
-            notes.push(
-                Note::error(
-                    set.at.clone(),
-                    msg!(
-                        "child-figure-outside",
-                        child = &set.child,
-                        figure = set.what.word(),
-                        value = Fact::Number(set.value, 3)
-                    ),
-                )
-                .expected(match set.what {
-                    Trait::Can(_) | Trait::Steady(_) => msg!("child-probability-expected"),
-                    _ => msg!("child-figure-expected"),
-                }),
-            );
-            continue;
-        }
-        let value = millionth(set.value);
-        match set.what {
-            Trait::Stature => child.stature = value,
-            Trait::Scatter => child.scatter = value,
-            Trait::WalkSpeed => child.speeds.walk = value,
-            Trait::RunSpeed => child.speeds.run = value,
-            Trait::Foot => {
-                let longer = value - child.foot;
-                child.foot = value;
-                if let (Means::Feet, Some(jump)) = (child.means, child.skills.get_mut(&Skill::Jump))
-                {
-                    jump.m = millionth(jump.m + longer);
-                }
-            }
-            Trait::Reach(skill) | Trait::Tau(skill) | Trait::Can(skill) | Trait::Steady(skill) => {
-                let Some(ability) = child.skills.get_mut(&skill) else {
-                    continue;
-                };
-                match set.what {
-                    Trait::Reach(_) => ability.m = value,
-                    Trait::Tau(_) => ability.tau = value,
-                    Trait::Can(_) => ability.can = value,
-                    _ => ability.steady = value,
-                }
-                if !ability.sources.iter().any(|source| source == SET) {
-                    ability.sources.push(SET.to_owned());
-                }
-            }
-        }
-    }
-    Noted {
-        value: children,
-        notes,
-    }
-}
-
-fn millionth(value: f64) -> f64 {
+/// As values are handed on.
+pub(crate) fn millionth(value: f64) -> f64 {
     (value * 1e6).round() / 1e6
 }
 
-fn age_holds(
-    child: &str,
-    age: f64,
-    at: Option<note::Place>,
-    ledger: &Ledger,
-    notes: &mut Vec<Note>,
-) -> bool {
-    let (least, most) = (ledger.number(YEARS_LEAST), ledger.number(YEARS_MOST));
-    if (least..=most).contains(&age) {
-        return true;
-    }
-    let what = if age < 0.0 {
-        msg!("child-born-later", child = child)
-    } else {
-        msg!(
-            "child-age-outside",
-            child = child,
-            years = Fact::Number(age, 1)
-        )
-    };
-    notes.push(Note::error(at, what).expected(msg!(
-        "child-age-expected",
-        least = Fact::Number(least, 0),
-        most = Fact::Number(most, 0)
-    )));
-    false
-}
-
-/// Checks what was measured; `None` where not even the age can be.
-fn measured(entry: &Entry, date: Date, ledger: &Ledger, notes: &mut Vec<Note>) -> Option<Measured> {
-    let months = f64::from(date.months_since(entry.born));
-    let age = months / 12.0;
-    if !age_holds(&entry.id, age, entry.place("born"), ledger, notes) {
-        return None;
-    }
-    let far = ledger.number(FAR);
-    let height = entry.height.and_then(|height| {
-        let z = z_of(entry.sex, months, height);
-        let expected = stature(entry.sex, months, 0.0);
-        let doubt = Doubt {
-            column: "height",
-            value: height,
-            expected,
-        };
-        doubt.hold(entry, STATURES.contains(&height), z.abs() <= far, notes)
-    });
-    let foot = entry.foot.and_then(|foot| {
-        let expected = foot_of(height.unwrap_or(stature(entry.sex, months, 0.0)), ledger);
-        let near = (foot - expected).abs() <= far * ledger.number(FOOT_SD);
-        Doubt {
-            column: "foot",
-            value: foot,
-            expected,
-        }
-        .hold(entry, FEET.contains(&foot), near, notes)
-    });
-    let on_feet = entry.means == Means::Feet;
-    if !on_feet && (entry.jump_best.is_some() || entry.hops_right.or(entry.hops_left).is_some()) {
-        notes.push(
-            Note::warning(
-                entry.place("means"),
-                msg!("child-measured-on-feet", child = &entry.id),
-            )
-            .mend(msg!("child-own-means-mend")),
-        );
-    }
-    let jump = entry.jump_best.filter(|_| on_feet).and_then(|best| {
-        let expected = best_jump(age, ledger);
-        let near = best == 0.0 || (best - expected).abs() <= far * ledger.number(JUMP_BEST_SD);
-        let sane = (0.0..=ledger.number(JUMP_ABSURD)).contains(&best);
-        Doubt {
-            column: "jump_best",
-            value: best,
-            expected,
-        }
-        .hold(entry, sane, near, notes)
-    });
-    let mut hops = [None; 2];
-    let sides = [
-        ("hops_right", entry.hops_right),
-        ("hops_left", entry.hops_left),
-    ];
-    for (into, (column, series)) in hops.iter_mut().zip(sides) {
-        let count = ledger.number(crate::figures::HOPS_COUNT);
-        let (m, tau) = (
-            count * ledger.at_age(HOP_M, age),
-            count * ledger.at_age(crate::figures::HOP_TAU, age),
-        );
-        *into = series.filter(|_| on_feet).and_then(|series| {
-            let near = series <= m + far * tau;
-            let sane = (0.0..=ledger.number(HOPS_ABSURD)).contains(&series);
-            Doubt {
-                column,
-                value: series,
-                expected: m,
-            }
-            .hold(entry, sane, near, notes)
-        });
-    }
-    Some(Measured {
-        months,
-        sex: entry.sex,
-        height,
-        foot,
-        jump,
-        hops,
-    })
-}
-
-/// A measured value against what the age expects.
-struct Doubt {
-    column: &'static str,
-    value: f64,
-    expected: f64,
-}
-
-impl Doubt {
-    /// The value, unless it is a slip of the pen; a note where it is, or where it is far off.
-    fn hold(self, entry: &Entry, sane: bool, near: bool, notes: &mut Vec<Note>) -> Option<f64> {
-        let at = entry.place(self.column);
-        let told = |key| {
-            msg!(
-                key,
-                child = &entry.id,
-                column = self.column,
-                value = Fact::Length(self.value)
-            )
-        };
-        let expected = msg!(
-            "child-measure-expected",
-            about = Fact::Length(self.expected)
-        );
-        if !sane {
-            let note = Note::error(at, told("child-measure-impossible"));
-            notes.push(note.expected(expected).mend(msg!("child-measure-again")));
-        } else if !near {
-            let note = Note::warning(at, told("child-measure-far"));
-            notes.push(note.expected(expected).mend(msg!("child-measure-again")));
-        }
-        sane.then_some(self.value)
-    }
-}
-
-fn less_used(
-    entry: &Entry,
-    known: &Measured,
-    ledger: &Ledger,
-    notes: &mut Vec<Note>,
-) -> Option<Side> {
-    let [Some(right), Some(left)] = known.hops else {
-        return entry.less_used;
-    };
-    let share = ledger.number(HOPS_SIDE);
-    let seen = if right < share * left {
-        Side::Right
-    } else if left < share * right {
-        Side::Left
-    } else {
-        return entry.less_used;
-    };
-    if entry.less_used.is_none() {
-        let key = match seen {
-            Side::Right => "child-right-less-used",
-            Side::Left => "child-left-less-used",
-        };
-        notes.push(Note::advice(
-            entry.place("less_used"),
-            msg!(key, child = &entry.id),
-        ));
-    }
-    entry.less_used.or(Some(seen))
-}
-
-fn foot_of(stature: f64, ledger: &Ledger) -> f64 {
+/// Foot length of a stature, metres.
+pub(crate) fn foot_of(stature: f64, ledger: &Ledger) -> f64 {
     match ledger.list(FOOT) {
         [slope, intercept] => slope * stature + intercept,
         _ => f64::NAN,

@@ -9,6 +9,7 @@
 //! rounded to 1e-6 m. One battery of tests (`tests/battery.rs`) holds every family to it.
 
 mod canvas;
+mod cells;
 mod colour;
 mod families;
 mod family;
@@ -17,6 +18,7 @@ mod figures;
 mod glyph;
 mod look;
 mod shape;
+mod signs;
 mod way;
 
 pub use colour::{Contrast, Ground, Palette, Part, contrast, seen};

@@ -1,0 +1,201 @@
+//! Cells: a band round a bare eye, with joints that tie the stencil and show the way.
+
+use geo::{Coord, Polygon};
+
+use crate::canvas::Canvas;
+use crate::colour::Part;
+use crate::figure::{Outline, Takes};
+use crate::shape::{Pose, disc, rect, rounded, slab, without};
+
+/// Share of a cell's breadth that half its heel bar takes.
+#[derive(Clone, Copy)]
+struct Heel(f64);
+
+const HEEL_RING: Heel = Heel(0.14);
+const HEEL_SQUARE: Heel = Heel(0.186);
+const HEEL_BROAD: Heel = Heel(0.195);
+
+impl Canvas<'_> {
+    /// A band round a bare eye with its three joints, the way along x: one in front, two
+    /// behind that cut off the heel bar.
+    fn band(
+        &mut self,
+        pose: Pose,
+        parts: [Part; 2],
+        outer: &Polygon<f64>,
+        inner: Polygon<f64>,
+        heel: f64,
+    ) {
+        const FAR: f64 = 9.0;
+        let joint = self.look.joint;
+        let cut = [
+            inner,
+            rect([0.0, FAR], [-joint / 2.0, joint / 2.0]),
+            rect([-FAR, 0.0], [heel, heel + joint]),
+            rect([-FAR, 0.0], [-heel - joint, -heel]),
+        ];
+        for piece in without(outer, &cut) {
+            // the heel bar is the piece that lies across the way behind
+            let bar = piece
+                .exterior()
+                .coords()
+                .all(|at| at.x < 0.0 && at.y.abs() < heel + joint / 2.0);
+            self.lay(if bar { parts[1] } else { parts[0] }, pose, &piece);
+        }
+    }
+
+    /// A ring for one foot.
+    pub fn ring(
+        &mut self,
+        id: impl Into<String>,
+        pose: Pose,
+        across: f64,
+        parts: [Part; 2],
+    ) -> usize {
+        let flat = self.look.flat;
+        let (outer, inner) = (
+            disc(Coord::default(), across / 2.0, flat),
+            disc(Coord::default(), across / 2.0 - self.look.band, flat),
+        );
+        self.band(pose, parts, &outer, inner, HEEL_RING.0 * across);
+        let outline = Outline::Disc {
+            radius: across / 2.0,
+        };
+        self.cell(id, outline, pose.at, Takes::One)
+    }
+
+    /// The bands of a rounded square, no cell.
+    fn square_band(&mut self, pose: Pose, side: f64, parts: [Part; 2]) {
+        let look = self.look;
+        let outer = slab(side, side, look.corner, look.flat);
+        let eye = side - 2.0 * look.band;
+        let inner = slab(eye, eye, look.corner_inner, look.flat);
+        self.band(pose, parts, &outer, inner, HEEL_SQUARE.0 * side);
+    }
+
+    /// A rounded square for one foot, a numeral in its eye.
+    pub fn square(
+        &mut self,
+        id: impl Into<String>,
+        pose: Pose,
+        side: f64,
+        parts: [Part; 2],
+        numeral: char,
+    ) -> usize {
+        self.square_band(pose, side, parts);
+        self.numeral(numeral, parts[0], pose);
+        let outline =
+            Outline::Polygon(pose.polygon(&slab(side, side, self.look.corner, self.look.flat)));
+        self.cell(id, outline, pose.at, Takes::One)
+    }
+
+    /// Two squares side by side for both feet, the smaller numeral on the left.
+    pub fn squares(
+        &mut self,
+        id: impl Into<String>,
+        pose: Pose,
+        side: f64,
+        parts: [Part; 2],
+        numerals: [char; 2],
+    ) -> usize {
+        let apart = side + self.look.gap;
+        for (numeral, aside) in numerals.into_iter().zip([apart / 2.0, -apart / 2.0]) {
+            let own = Pose {
+                at: pose.point(0.0, aside),
+                ..pose
+            };
+            self.square_band(own, side, parts);
+            self.numeral(numeral, parts[0], own);
+        }
+        let whole = slab(side, side + apart, self.look.corner, self.look.flat);
+        self.cell(
+            id,
+            Outline::Polygon(pose.polygon(&whole)),
+            pose.at,
+            Takes::Both,
+        )
+    }
+
+    /// A broad cell across the way, for both feet.
+    pub fn broad(
+        &mut self,
+        id: impl Into<String>,
+        pose: Pose,
+        deep: f64,
+        parts: [Part; 2],
+    ) -> usize {
+        let look = self.look;
+        let breadth = deep * look.broad;
+        let outer = slab(deep, breadth, look.corner_broad, look.flat);
+        let inner = slab(
+            deep - 2.0 * look.band,
+            breadth - 2.0 * look.band,
+            look.corner_broad - look.band,
+            look.flat,
+        );
+        self.band(pose, parts, &outer, inner, HEEL_BROAD.0 * breadth);
+        self.cell(
+            id,
+            Outline::Polygon(pose.polygon(&outer)),
+            pose.at,
+            Takes::Both,
+        )
+    }
+
+    /// A home for both feet: straight behind, round ahead.
+    pub fn home(
+        &mut self,
+        id: impl Into<String>,
+        pose: Pose,
+        deep: f64,
+        breadth: f64,
+        parts: [Part; 2],
+    ) -> usize {
+        let look = self.look;
+        let shape = |inset: f64, behind: f64| {
+            let (x, y) = (deep / 2.0 - inset, breadth / 2.0 - inset);
+            let round = (deep - look.corner - look.gap).min(breadth / 2.0) - inset;
+            rounded(
+                &[
+                    (-x, -y, behind),
+                    (x, -y, round),
+                    (x, y, round),
+                    (-x, y, behind),
+                ],
+                look.flat,
+            )
+        };
+        let outer = shape(0.0, look.corner);
+        self.band(
+            pose,
+            parts,
+            &outer,
+            shape(look.band, look.corner_inner),
+            HEEL_BROAD.0 * breadth,
+        );
+        self.cell(
+            id,
+            Outline::Polygon(pose.polygon(&outer)),
+            pose.at,
+            Takes::Both,
+        )
+    }
+
+    /// A start half-moon, its flat side at the pose, and its cell: toes at the flat side.
+    pub fn start(&mut self, id: impl Into<String>, pose: Pose, breadth: f64) -> usize {
+        let shape = self.half_moon(breadth);
+        self.lay(Part::Bright, pose, &shape);
+        let centre = pose.point(-self.look.stand, 0.0);
+        let start = self.cell(
+            id,
+            Outline::Polygon(pose.polygon(&shape)),
+            centre,
+            Takes::Either,
+        );
+        if let Some(cell) = self.cells.get_mut(start) {
+            cell.start = true;
+            cell.end = false;
+        }
+        start
+    }
+}

@@ -1,0 +1,148 @@
+//! Signs: starts, chevrons, bars, numerals, pebbles, strokes, and the place to turn.
+
+use geo::{Coord, Polygon, coord};
+
+use crate::canvas::{Canvas, around, hull};
+use crate::colour::Part;
+use crate::shape::{Pose, arc, disc, ring, slab, stroke};
+use crate::way::Way;
+
+impl Canvas<'_> {
+    /// A start half-moon that is no cell: where a lane or a bank begins.
+    pub fn start_mark(&mut self, pose: Pose, breadth: f64) {
+        let shape = self.half_moon(breadth);
+        self.lay(Part::Bright, pose, &shape);
+    }
+
+    pub(crate) fn half_moon(&self, breadth: f64) -> Polygon<f64> {
+        // the flat side's corners are eased, and the back is a half ellipse
+        const EASE: f64 = 0.03;
+        let (flat, half) = (self.look.flat, breadth / 2.0);
+        let centre = coord! { x: -EASE, y: 0.0 };
+        let quarter = std::f64::consts::FRAC_PI_2;
+        let mut outline = arc(centre, [half * 0.9, half], quarter, 3.0 * quarter, flat);
+        outline.extend(arc(
+            coord! { x: -EASE, y: -half + EASE },
+            [EASE; 2],
+            -quarter,
+            0.0,
+            flat,
+        ));
+        outline.extend(arc(
+            coord! { x: -EASE, y: half - EASE },
+            [EASE; 2],
+            0.0,
+            quarter,
+            flat,
+        ));
+        outline.dedup_by(|a, b| libm::hypot(a.x - b.x, a.y - b.y) < 1e-9);
+        ring(outline)
+    }
+
+    /// A chevron that says go, its point ahead.
+    pub fn chevron(&mut self, part: Part, pose: Pose) {
+        let look = self.look;
+        let half = look.chevron / 2.0;
+        let line = [
+            coord! { x: -half * 0.8, y: half },
+            coord! { x: half * 0.2, y: 0.0 },
+            coord! { x: -half * 0.8, y: -half },
+        ];
+        let shape = stroke(&line, look.chevron_stroke, look.flat);
+        self.lay(part, pose, &shape);
+    }
+
+    /// A bar across the way: one roll swaps, two stop.
+    pub fn bar(&mut self, pose: Pose, rolls: f64, breadth: f64) {
+        let deep = self.look.roll * rolls;
+        let shape = slab(deep, breadth, deep / 2.0, self.look.flat);
+        self.lay(Part::Plain, pose, &shape);
+    }
+
+    /// A dot.
+    pub fn dot(&mut self, part: Part, at: Coord<f64>, across: f64) {
+        let shape = disc(Coord::default(), across / 2.0, self.look.flat);
+        self.lay(part, Pose { at, turn: 0.0 }, &shape);
+    }
+
+    /// A short stroke along the pose.
+    pub fn ripple(&mut self, pose: Pose, length: f64) {
+        let breadth = self.look.ripple[0];
+        let shape = slab(length, breadth, breadth / 2.0, self.look.flat);
+        self.lay(Part::Crumb, pose, &shape);
+    }
+
+    /// A numeral that faces the child who arrives.
+    pub fn numeral(&mut self, numeral: char, part: Part, pose: Pose) {
+        let upright = pose.turned(-std::f64::consts::FRAC_PI_2);
+        for piece in self.look.glyphs.get(&numeral).into_iter().flatten() {
+            self.lay(part, upright, piece);
+        }
+    }
+
+    /// Pebbles to wait on, round `at`, from one angle on, in steps of the pebbles' distance;
+    /// `side` 1 goes on anticlockwise, -1 clockwise. The ground from there to `door`, where
+    /// the way begins, is needed too.
+    pub fn pebbles(
+        &mut self,
+        at: Coord<f64>,
+        radius: f64,
+        from: f64,
+        side: f64,
+        count: u32,
+        door: Coord<f64>,
+    ) {
+        let step = 2.0 * libm::asin((self.look.pebble_apart / 2.0 / radius).min(1.0));
+        let mut ground = around(door, self.look.wait_round);
+        for pebble in 0..count {
+            let (sin, cos) = libm::sincos(from + side * step * f64::from(pebble));
+            let spot = coord! { x: at.x + radius * cos, y: at.y + radius * sin };
+            self.dot(Part::Crumb, spot, self.look.pebble);
+            self.wait.push(spot);
+            ground.extend(around(spot, self.look.wait_round));
+        }
+        self.needs.push(hull(ground));
+    }
+
+    /// A roller stroke along a line beside a way, in pieces.
+    pub fn strokes(&mut self, part: impl Fn(usize) -> Part, way: &Way, aside: f64) {
+        let look = self.look;
+        let long = way.length(aside);
+        let pieces = ((long + look.piece_gap) / (look.piece + look.piece_gap))
+            .round()
+            .max(1.0);
+        let piece = (long - (pieces - 1.0) * look.piece_gap) / pieces;
+        for index in 0..pieces as usize {
+            let from = index as f64 * (piece + look.piece_gap);
+            // the round ends stand half a stroke past the line
+            let line = way.line(
+                aside,
+                from + look.stroke / 2.0,
+                from + piece - look.stroke / 2.0,
+                look.flat,
+            );
+            let shape = stroke(&line, look.stroke, look.flat);
+            self.lay(part(index), Pose::at(0.0, 0.0), &shape);
+        }
+    }
+
+    /// A place to turn, wheels too: an open ring round a disc, with one chevron that says
+    /// which way back.
+    pub fn turning(&mut self, at: Coord<f64>) {
+        let look = self.look;
+        let radius = (look.turn + look.stroke) / 2.0;
+        let open = 0.62 * std::f64::consts::PI;
+        for (from, to) in [(0.12, open), (-0.12, -open)] {
+            let line = arc(at, [radius; 2], from, to, look.flat);
+            let shape = stroke(&line, look.stroke, look.flat);
+            self.lay(Part::Bright, Pose::at(0.0, 0.0), &shape);
+        }
+        self.dot(Part::Bright, at, look.pebble);
+        let (sin, cos) = libm::sincos(-0.84 * std::f64::consts::PI);
+        let back = Pose {
+            at: coord! { x: at.x + radius * cos, y: at.y + radius * sin },
+            turn: 0.68 * std::f64::consts::PI,
+        };
+        self.chevron(Part::Bright, back);
+    }
+}
