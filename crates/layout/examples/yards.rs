@@ -128,12 +128,7 @@ fn yard(dice: &mut Dice, area: f64) -> Yard {
             Some(1.2),
         );
     }
-    let along = |t: f64| {
-        Coord::from(at((
-            w * 0.9 * t,
-            if corners.len() == 4 { 0.0 } else { 0.0 },
-        )))
-    };
+    let along = |t: f64| Coord::from(at((w * 0.9 * t, 0.0)));
     let door = Door {
         name: "hall".to_owned(),
         jambs: [along(0.3), along(0.3 + 1.0 / w)],

@@ -170,12 +170,11 @@ impl<'a> Searcher<'a> {
             limits.apart.push(choice.chosen.clone());
             limits.area = Some((asked + went) / 2.0);
         }
-        if best.0 < first.bound * (1.0 - ENOUGH)
-            && go_on(Progress::Exchanging(0, self.work.steps, best.0))
-        {
+        let enough = first.bound * (1.0 - ENOUGH);
+        if best.0 < enough && go_on(Progress::Exchanging(0, self.work.steps, best.0)) {
             let chains: Vec<(f64, Layout)> = (0..CHAINS)
                 .into_par_iter()
-                .map(|chain| self.exchange(chain, &best, &wanted, &go_on))
+                .map(|chain| self.exchange(chain, &best, enough, &wanted, &go_on))
                 .collect::<Result<_, Unsolved>>()?;
             for chain in chains {
                 if chain.0 > best.0 {
@@ -313,6 +312,7 @@ impl<'a> Searcher<'a> {
         &self,
         chain: u64,
         start: &(f64, Layout),
+        enough: f64,
         wanted: &BTreeMap<usize, f64>,
         go_on: &(dyn Fn(Progress) -> bool + Sync),
     ) -> Result<(f64, Layout), Unsolved> {
@@ -326,7 +326,7 @@ impl<'a> Searcher<'a> {
             alone.push(worth / self.candidates[number].area.max(1.0));
         }
         for step in 0..self.work.steps {
-            if !go_on(Progress::Exchanging(step, self.work.steps, best.0)) {
+            if best.0 >= enough || !go_on(Progress::Exchanging(step, self.work.steps, best.0)) {
                 break;
             }
             let mut layout = here.1.clone();
