@@ -17,9 +17,26 @@ pub fn nearest<'a>(word: &str, known: impl IntoIterator<Item = &'a str>) -> Opti
         .map(|(_, known)| known)
 }
 
+/// Whether one word is the other but for a slip of the pen: so near that it is told once.
+pub fn is_slip(word: &str, meant: &str) -> bool {
+    let steps = strsim::damerau_levenshtein(&word.to_lowercase(), &meant.to_lowercase());
+    let allowed = match meant.chars().count() {
+        0..=2 => 0,
+        3..=5 => 1,
+        _ => 2,
+    };
+    steps <= allowed
+}
+
 #[cfg(test)]
 mod tests {
-    use super::nearest;
+    use super::{is_slip, nearest};
+
+    #[test]
+    fn a_slip_is_nearer_than_another_word() {
+        assert!(is_slip("lft", "left") && is_slip("redaing", "reading") && is_slip("Name", "name"));
+        assert!(!is_slip("date", "name") && !is_slip("to", "from"));
+    }
 
     #[test]
     fn a_slip_of_a_letter_or_two_is_understood() {

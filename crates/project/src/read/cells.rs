@@ -7,7 +7,7 @@ use std::collections::BTreeMap;
 
 use note::{Note, Place, msg};
 
-use crate::near::nearest;
+use crate::near::{is_slip, nearest};
 use crate::read::files::Source;
 use crate::read::table::At;
 
@@ -89,10 +89,7 @@ pub fn read(source: &Source, needed: &[&'static str], wanted: &[&'static str], n
     }
     for column in needed {
         // A column that is there under a near name is told once.
-        let near = header.cells.iter().any(|cell| {
-            let name = cell.value.to_lowercase();
-            nearest(&name, needed.iter().chain(wanted).copied()) == Some(*column)
-        });
+        let near = header.cells.iter().any(|cell| is_slip(&cell.value, column));
         sound &= columns.contains(&Some(*column));
         if !columns.contains(&Some(*column)) && !near {
             notes.push(

@@ -11,7 +11,7 @@ use crate::read::cells::{self, Row};
 use crate::read::files::Source;
 use crate::read::surveyed::twice;
 use crate::read::table::{At, no_length, not_a_word};
-use crate::read::tape::{above_zero, is_name};
+use crate::read::tape::{above_zero, is_name, name};
 
 const NEEDED: [&str; 2] = ["id", "born"];
 const WANTED: [&str; 9] =
@@ -103,11 +103,14 @@ fn code(cell: &At<String>, notes: &mut Vec<Note>) -> Option<At<String>> {
     }
     let blank = cell.value.split_whitespace().nth(1).is_some();
     let people = blank && cell.value.chars().all(|mark| mark.is_alphabetic() || " .'-\u{2019}".contains(mark));
-    notes.push(if people {
-        Note::error(cell.at.clone(), msg!("child-name")).expected(msg!("child-want-code")).mend(msg!("child-list-apart"))
-    } else {
-        Note::error(cell.at.clone(), msg!("name-odd", name = &cell.value)).expected(msg!("want-name"))
-    });
+    if !people {
+        return name(cell, notes);
+    }
+    notes.push(
+        Note::error(cell.at.clone(), msg!("child-name"))
+            .expected(msg!("child-want-code"))
+            .mend(msg!("child-list-apart")),
+    );
     None
 }
 

@@ -112,7 +112,7 @@ fn ends(surveyed: &Surveyed, notes: &mut Vec<Note>) {
         if known.contains(&end.value.as_str()) {
             continue;
         }
-        let note = Note::error(end.at.clone(), msg!("route-end-unknown", name = &end.value));
+        let note = Note::error(end.at.clone(), msg!("route-end-nowhere", name = &end.value));
         notes.push(match nearest(&end.value, known.iter().copied()) {
             Some(near) => note.mend(msg!("did-you-mean", near = near)),
             None => note.expected(msg!("route-ends")),

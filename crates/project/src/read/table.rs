@@ -11,7 +11,7 @@ use toml::value::Datetime;
 use unit::Units;
 use unit::parse::LengthFault;
 
-use crate::near::nearest;
+use crate::near::{is_slip, nearest};
 use crate::read::files::Source;
 use crate::read::syntax;
 
@@ -84,7 +84,7 @@ impl<'t> Table<'t> {
         // Nor where it is there under a near name: that is told as an unknown key.
         let known = self.known.borrow();
         let near = self.entries.keys().any(|other| {
-            !known.contains(other.get_ref().as_ref()) && nearest(other.get_ref(), [key]).is_some()
+            !known.contains(other.get_ref().as_ref()) && is_slip(other.get_ref(), key)
         });
         if near || syntax::told(desk.source, desk.notes) {
             return;

@@ -165,7 +165,7 @@ edge-off-boundary = { $point } is not on the boundary
 edge-corners = name corners of the boundary, or points that were taped on it
 edge-no-length = this edge begins and ends at the same place
 hinge-elsewhere = the hinge `{ $hinge }` is neither end of the opening
-route-end-unknown = no door, gate or fixture is called `{ $name }`
+route-end-nowhere = no door, gate or fixture is called `{ $name }`
 route-ends = the name of a door, a gate or a fixture
 
 # A yard traced on an open map

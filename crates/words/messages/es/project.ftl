@@ -159,7 +159,7 @@ edge-off-boundary = { $point } no está en el borde del patio
 edge-corners = nombre esquinas del contorno, o puntos medidos sobre él
 edge-no-length = este lado empieza y acaba en el mismo lugar
 hinge-elsewhere = la bisagra `{ $hinge }` no es ningún extremo de la abertura
-route-end-unknown = ninguna puerta, cancela ni elemento se llama `{ $name }`
+route-end-nowhere = ninguna puerta, cancela ni elemento se llama `{ $name }`
 route-ends = el nombre de una puerta, una cancela o un elemento
 
 # A yard traced on an open map
