@@ -49,14 +49,23 @@ pub fn new_folder(answers: &Answers, ledger: &Ledger) -> Noted<Option<Vec<Output
     }
     if !CORNERS.contains(&answers.corners) && answers.traced.is_none() {
         let number = |count: usize| Fact::Number(count as f64, 0);
-        let expected = msg!("want-between", low = number(*CORNERS.start()), high = number(*CORNERS.end()));
-        notes.push(Note::error(None, msg!("new-corners", found = answers.corners)).expected(expected));
+        let expected = msg!(
+            "want-between",
+            low = number(*CORNERS.start()),
+            high = number(*CORNERS.end())
+        );
+        notes.push(
+            Note::error(None, msg!("new-corners", found = answers.corners)).expected(expected),
+        );
     }
     if !notes.is_empty() {
         return Noted { value: None, notes };
     }
     let corners = corners(answers.corners);
-    let form = Form { words: Catalogue::of(answers.language), units: answers.units };
+    let form = Form {
+        words: Catalogue::of(answers.language),
+        units: answers.units,
+    };
     let (survey, pairs) = match &answers.traced {
         Some(traced) => (traced.clone(), Vec::new()),
         None => (form.survey(&corners), pairs(&corners)),
@@ -74,7 +83,13 @@ pub fn new_folder(answers: &Answers, ledger: &Ledger) -> Noted<Option<Vec<Output
 fn corners(count: usize) -> Vec<String> {
     let letters = count <= 26;
     (0..count)
-        .map(|at| if letters { char::from(b'A' + at as u8).to_string() } else { format!("P{}", at + 1) })
+        .map(|at| {
+            if letters {
+                char::from(b'A' + at as u8).to_string()
+            } else {
+                format!("P{}", at + 1)
+            }
+        })
         .collect()
 }
 
@@ -170,28 +185,74 @@ impl Form {
         for (at, from) in corners.iter().enumerate() {
             let to = corners.get(at + 1).or(corners.first());
             let to = to.map_or("", String::as_str);
-            _ = writeln!(out, "[[edge]]\nfrom = \"{from}\"\nto = \"{to}\"\nis = \"wall\"\n");
+            _ = writeln!(
+                out,
+                "[[edge]]\nfrom = \"{from}\"\nto = \"{to}\"\nis = \"wall\"\n"
+            );
         }
         self.say(&mut out, msg!("new-survey-surface"));
-        _ = writeln!(out, "[[surface]]\noutline = {}\nis = \"asphalt\"\ncondition = \"sound\"\n", list(corners));
-        for (message, example) in [
-            (msg!("new-survey-offset"), "[[offset]]\nline = [\"A\", \"B\"]\nalong = 5.20\nleft = 1.35\npoint = \"T\""),
-            (msg!("new-survey-fixture"), "[[fixture]]\nname = \"oak\"\nis = \"tree\"\nat = \"T\"\nradius = 0.35"),
-            (msg!("new-survey-swing"), "[[fixture]]\nname = \"swing\"\nis = \"swing\"\nbeam = [\"R\", \"S\"]\npivot = 2.0\nseat = \"belt\""),
-            (msg!("new-survey-slide"), "[[fixture]]\nname = \"slide\"\nis = \"slide\"\noutline = [\"S1\", \"S2\", \"S3\", \"S4\"]\nexit = [\"S1\", \"S2\"]\nheight = 1.2"),
-            (msg!("new-survey-door"), "[[door]]\nname = \"hall\"\nfrom = \"U\"\nto = \"V\"\nhinge = \"U\"\nopens = \"out\""),
-            (msg!("new-survey-gate"), "[[gate]]\nname = \"street\"\nfrom = \"W\"\nto = \"X\""),
-            (msg!("new-survey-route"), "[[route]]\nfrom = \"hall\"\nto = \"street\""),
-            (msg!("new-survey-stand"), "[[stand]]\nat = \"Y\""),
-            (msg!("new-survey-place"), "[place]\nlatitude = 42.1\nlongitude = -75.9\nzone = \"America/New_York\""),
-        ] {
+        _ = writeln!(
+            out,
+            "[[surface]]\noutline = {}\nis = \"asphalt\"\ncondition = \"sound\"",
+            list(corners)
+        );
+        for (message, example) in self.examples() {
+            out.push('\n');
             self.say(&mut out, message);
             for line in example.lines() {
                 _ = writeln!(out, "# {line}");
             }
-            out.push('\n');
         }
         out
+    }
+
+    /// Blocks to take the `#` from, with the sentence above each.
+    fn examples(&self) -> [(Message, String); 9] {
+        let of = |metres: &'static str, feet: &'static str| match self.units {
+            Units::Metres => metres.to_owned(),
+            Units::Feet => quoted(feet),
+        };
+        let (along, left) = (of("5.20", "17 ft 1 in"), of("1.35", "4 ft 5 in"));
+        let (radius, pivot, platform) = (
+            of("0.35", "14 in"),
+            of("2.0", "6 ft 6 in"),
+            of("1.2", "4 ft"),
+        );
+        [
+            (
+                msg!("new-survey-offset"),
+                format!("[[offset]]\nline = [\"A\", \"B\"]\nalong = {along}\nleft = {left}\npoint = \"T\""),
+            ),
+            (
+                msg!("new-survey-fixture"),
+                format!("[[fixture]]\nname = \"oak\"\nis = \"tree\"\nat = \"T\"\nradius = {radius}"),
+            ),
+            (
+                msg!("new-survey-swing"),
+                format!(
+                    "[[fixture]]\nname = \"swing\"\nis = \"swing\"\nbeam = [\"R\", \"S\"]\n\
+                     pivot = {pivot}\nseat = \"belt\""
+                ),
+            ),
+            (
+                msg!("new-survey-slide"),
+                format!(
+                    "[[fixture]]\nname = \"slide\"\nis = \"slide\"\n\
+                     outline = [\"S1\", \"S2\", \"S3\", \"S4\"]\nexit = [\"S1\", \"S2\"]\nheight = {platform}"
+                ),
+            ),
+            (
+                msg!("new-survey-door"),
+                "[[door]]\nname = \"hall\"\nfrom = \"U\"\nto = \"V\"\nhinge = \"U\"\nopens = \"out\"".to_owned(),
+            ),
+            (msg!("new-survey-gate"), "[[gate]]\nname = \"street\"\nfrom = \"W\"\nto = \"X\"".to_owned()),
+            (msg!("new-survey-route"), "[[route]]\nfrom = \"hall\"\nto = \"street\"".to_owned()),
+            (msg!("new-survey-stand"), "[[stand]]\nat = \"Y\"".to_owned()),
+            (
+                msg!("new-survey-place"),
+                "[place]\nlatitude = 42.1\nlongitude = -75.9\nzone = \"America/New_York\"".to_owned(),
+            ),
+        ]
     }
 
     fn children(&self) -> String {
@@ -202,7 +263,9 @@ impl Form {
             Units::Feet => ("3 ft 2 1/2 in", "21 3/4 in"),
         };
         _ = writeln!(out, "# wren,2023-03,f,small,{height},,{jump},,,,");
-        out.push_str("id,born,sex,group,height,foot,jump_best,hops_right,hops_left,less_used,means\n");
+        out.push_str(
+            "id,born,sex,group,height,foot,jump_best,hops_right,hops_left,less_used,means\n",
+        );
         out
     }
 
@@ -222,7 +285,9 @@ impl Form {
             Language::Es => "# words = [\"sol\", \"pan\", \"luna\"]\n\n",
         });
         self.say(&mut out, msg!("new-programme-families"));
-        out.push_str("# [families]\n# wanted = [\"court\", \"brook\"]\n# refused = [\"spots\"]\n\n");
+        out.push_str(
+            "# [families]\n# wanted = [\"court\", \"brook\"]\n# refused = [\"spots\"]\n\n",
+        );
         self.say(&mut out, msg!("new-programme-prices"));
         out.push_str(match self.units {
             Units::Metres => "# [prices]\n# paint = { \"0.75 L\" = 14, \"2.5 L\" = 35 }\n\n",
@@ -259,11 +324,17 @@ mod tests {
     fn filled(form: &str, corners: usize) -> String {
         let names = super::corners(corners);
         let place = |name: &str| {
-            let at = names.iter().position(|corner| corner == name).expect("a corner") as f64;
+            let at = names
+                .iter()
+                .position(|corner| corner == name)
+                .expect("a corner") as f64;
             let turn = std::f64::consts::TAU * at / corners as f64;
             (12.0 * libm::cos(turn), 12.0 * libm::sin(turn))
         };
-        let line = |line: &str| match line.strip_suffix(",,").and_then(|pair| pair.split_once(',')) {
+        let line = |line: &str| match line
+            .strip_suffix(",,")
+            .and_then(|pair| pair.split_once(','))
+        {
             Some((from, to)) if !line.starts_with('#') => {
                 let (a, b) = (place(from), place(to));
                 format!("{from},{to},{:.4} m,", libm::hypot(a.0 - b.0, a.1 - b.1))
@@ -284,21 +355,29 @@ mod tests {
             (30, Units::Feet, Language::Es),
         ] {
             let dir = tempfile::tempdir().expect("a folder");
-            let mut outputs = new_folder(&answers(corners, units, language), &ledger).value.expect("files");
+            let mut outputs = new_folder(&answers(corners, units, language), &ledger)
+                .value
+                .expect("files");
             write_new(dir.path(), &outputs).expect("written");
             let read = crate::read(dir.path());
             let keys: Vec<&str> = read.notes.iter().map(|note| note.what.key).collect();
             assert_eq!(keys, ["tape-blank"], "{corners} corners: {:?}", read.notes);
             let project = read.value.expect("a project");
             assert_eq!(project.about.name, "Centro \"La Ñ\" \\ 7");
-            assert_eq!((project.about.units, project.about.language), (units, language));
+            assert_eq!(
+                (project.about.units, project.about.language),
+                (units, language)
+            );
             assert_eq!(project.surveyed.boundary.len(), corners);
             // Untaped, it is no yard yet, and the survey says what to tape.
             let network = project.network.as_ref().expect("a network");
             let untaped = survey::adjust(network, &project.ledger);
             assert!(untaped.value.is_none() && note::any_error(&untaped.notes));
 
-            let tape = outputs.iter_mut().find(|output| output.path == "tape.csv").expect("a tape sheet");
+            let tape = outputs
+                .iter_mut()
+                .find(|output| output.path == "tape.csv")
+                .expect("a tape sheet");
             let form = String::from_utf8(tape.bytes.clone()).expect("UTF-8");
             tape.bytes = filled(&form, corners).into_bytes();
             let dir = tempfile::tempdir().expect("a folder");
@@ -306,8 +385,15 @@ mod tests {
             let read = crate::read(dir.path());
             assert!(read.notes.is_empty(), "{:?}", read.notes);
             let project = read.value.expect("a project");
-            let surveyed = survey::adjust(project.network.as_ref().expect("a network"), &project.ledger);
-            assert!(!note::any_error(&surveyed.notes), "{corners} corners: {:?}", surveyed.notes);
+            let surveyed = survey::adjust(
+                project.network.as_ref().expect("a network"),
+                &project.ledger,
+            );
+            assert!(
+                !note::any_error(&surveyed.notes),
+                "{corners} corners: {:?}",
+                surveyed.notes
+            );
             let surveyed = surveyed.value.expect("a survey");
             let yard = crate::yard(&project, &surveyed).value.expect("a yard");
             // A regular polygon about a circle of 12 m: n/2 r² sin(2π/n).
@@ -315,7 +401,70 @@ mod tests {
             let area = n / 2.0 * 144.0 * libm::sin(std::f64::consts::TAU / n);
             let ours = geo::Area::unsigned_area(&yard.boundary);
             // Readings stand to a tenth of a millimetre, the perimeter is under 76 m.
-            assert!((ours - area).abs() < 0.01, "{corners} corners: {ours} m², not {area}");
+            assert!(
+                (ours - area).abs() < 0.01,
+                "{corners} corners: {ours} m², not {area}"
+            );
+        }
+    }
+
+    /// Taking the `#` away is all that an example needs, but for its points.
+    #[test]
+    fn every_example_is_read_when_its_mark_is_taken_away() {
+        let ledger = Ledger::shipped().expect("the shipped ledger reads");
+        let example = |line: &&str| {
+            let plain = line.strip_prefix("# ").unwrap_or("");
+            let key = plain.split(" = ").next().unwrap_or("");
+            plain.starts_with('[')
+                || plain.starts_with("wren,")
+                || key != plain && !key.trim_matches('"').contains(' ')
+        };
+        for (units, language) in [(Units::Metres, Language::Es), (Units::Feet, Language::En)] {
+            let dir = tempfile::tempdir().expect("a folder");
+            let mut uncovered = 0;
+            let mut outputs = new_folder(&answers(4, units, language), &ledger)
+                .value
+                .expect("files");
+            for output in &mut outputs {
+                let text = String::from_utf8(output.bytes.clone()).expect("UTF-8");
+                let (mut lines, mut rows) = (Vec::new(), Vec::new());
+                for line in text.lines() {
+                    if example(&line) {
+                        uncovered += 1;
+                        let into = if line.starts_with("# wren,") {
+                            &mut rows
+                        } else {
+                            &mut lines
+                        };
+                        into.push(&line[2..]);
+                    } else {
+                        lines.push(line);
+                    }
+                }
+                lines.extend(rows);
+                output.bytes = (lines.join("\n") + "\n").into_bytes();
+            }
+            assert!(uncovered > 40, "only {uncovered} lines");
+            write_new(dir.path(), &outputs).expect("written");
+            let read = crate::read(dir.path());
+            for note in &read.notes {
+                let known =
+                    ["point-unknown", "tape-blank", "ages-and-class"].contains(&note.what.key);
+                assert!(known, "{note:?}");
+            }
+            let project = read.value.expect("a project");
+            assert_eq!(
+                (project.children.len(), project.surveyed.fixtures.len()),
+                (1, 3)
+            );
+            assert_eq!(
+                (
+                    project.programme.prices.paint.len(),
+                    project.programme.wanted.len()
+                ),
+                (2, 2)
+            );
+            assert_eq!(project.about.budget, Some(650.0));
         }
     }
 
@@ -323,10 +472,20 @@ mod tests {
     fn a_traced_survey_takes_the_place_of_the_form() {
         let ledger = Ledger::shipped().expect("the shipped ledger reads");
         let text = include_str!("../real/play-yard.geojson");
-        let traced = crate::from_outline("play-yard.geojson", text, &ledger, Language::Es).value.expect("a yard");
-        let answers = Answers { traced: Some(traced.survey), corners: 0, ..answers(4, Units::Feet, Language::Es) };
+        let traced = crate::from_outline("play-yard.geojson", text, &ledger, Language::Es)
+            .value
+            .expect("a yard");
+        let answers = Answers {
+            traced: Some(traced.survey),
+            corners: 0,
+            ..answers(4, Units::Feet, Language::Es)
+        };
         let dir = tempfile::tempdir().expect("a folder");
-        write_new(dir.path(), &new_folder(&answers, &ledger).value.expect("files")).expect("written");
+        write_new(
+            dir.path(),
+            &new_folder(&answers, &ledger).value.expect("files"),
+        )
+        .expect("written");
         let read = crate::read(dir.path());
         let keys: Vec<&str> = read.notes.iter().map(|note| note.what.key).collect();
         assert_eq!(keys, ["tape-no-rows"], "{:?}", read.notes);
@@ -338,7 +497,13 @@ mod tests {
         for (answers, key) in [
             (answers(2, Units::Metres, Language::En), "new-corners"),
             (answers(61, Units::Metres, Language::En), "new-corners"),
-            (Answers { name: " ".into(), ..answers(4, Units::Metres, Language::En) }, "name-empty"),
+            (
+                Answers {
+                    name: " ".into(),
+                    ..answers(4, Units::Metres, Language::En)
+                },
+                "name-empty",
+            ),
         ] {
             let noted = new_folder(&answers, &ledger);
             assert_eq!((noted.value, noted.notes[0].what.key), (None, key));
@@ -352,7 +517,11 @@ mod tests {
             let pairs = pairs(&corners);
             // A triangle's three sides fix it and no tape checks them; all else is checked.
             let spare = pairs.len() as i64 - (2 * count as i64 - 3);
-            assert!(spare >= i64::from(count > 3), "{count} corners: {} readings", pairs.len());
+            assert!(
+                spare >= i64::from(count > 3),
+                "{count} corners: {} readings",
+                pairs.len()
+            );
             let mut once = pairs.clone();
             once.sort_unstable();
             once.dedup();

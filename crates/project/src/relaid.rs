@@ -23,7 +23,10 @@ pub fn write_layout(old: &str, markings: &[Marking], units: Units) -> Noted<Opti
         None => {
             let at = Place::whole(&"layout.toml".into());
             let note = Note::error(at, msg!("layout-unread")).mend(msg!("layout-mend-first"));
-            Noted { value: None, notes: vec![note] }
+            Noted {
+                value: None,
+                notes: vec![note],
+            }
         }
     }
 }
@@ -39,7 +42,11 @@ fn relaid(old: &str, markings: &[Marking], units: Units) -> Option<String> {
     let mut heading = String::new();
     let mut kept: Vec<String> = Vec::new();
     for mut table in before {
-        let name = table.get("name").and_then(Item::as_str).unwrap_or_default().to_owned();
+        let name = table
+            .get("name")
+            .and_then(Item::as_str)
+            .unwrap_or_default()
+            .to_owned();
         let locked = table.get("locked").and_then(Item::as_bool).unwrap_or(false);
         let wanted = markings.iter().find(|marking| marking.name == name);
         if !locked && wanted.is_none() {
@@ -57,9 +64,16 @@ fn relaid(old: &str, markings: &[Marking], units: Units) -> Option<String> {
         kept.push(name);
         after.push(table);
     }
-    for marking in markings.iter().filter(|marking| !kept.contains(&marking.name)) {
+    for marking in markings
+        .iter()
+        .filter(|marking| !kept.contains(&marking.name))
+    {
         let mut table = Table::new();
-        let lead = if after.is_empty() && document.is_empty() { heading.as_str() } else { "\n" };
+        let lead = if after.is_empty() && document.is_empty() {
+            heading.as_str()
+        } else {
+            "\n"
+        };
         table.decor_mut().set_prefix(lead.to_owned());
         heading.clear();
         change(&mut table, marking, units);
@@ -68,14 +82,21 @@ fn relaid(old: &str, markings: &[Marking], units: Units) -> Option<String> {
     if !after.is_empty() {
         document.insert("marking", Item::ArrayOfTables(after));
     } else if !heading.is_empty() {
-        let end = format!("{heading}{}", document.trailing().as_str().unwrap_or_default());
+        let end = format!(
+            "{heading}{}",
+            document.trailing().as_str().unwrap_or_default()
+        );
         document.set_trailing(end);
     }
     Some(document.to_string())
 }
 
 fn prefix(table: &Table) -> &str {
-    table.decor().prefix().and_then(|prefix| prefix.as_str()).unwrap_or_default()
+    table
+        .decor()
+        .prefix()
+        .and_then(|prefix| prefix.as_str())
+        .unwrap_or_default()
 }
 
 /// What stands above a marking and an empty line: that is said of the file, and stays when
@@ -93,14 +114,25 @@ fn change(table: &mut Table, marking: &Marking, units: Units) {
     text(table, "name", &marking.name);
     text(table, "family", &marking.family);
     let same_place = table.get("at").and_then(Item::as_array).is_some_and(|at| {
-        at.len() == 2 && at.iter().zip(marking.at).all(|(old, new)| same(metres(old, units), new))
+        at.len() == 2
+            && at
+                .iter()
+                .zip(marking.at)
+                .all(|(old, new)| same(metres(old, units), new))
     });
     if !same_place {
-        let numbers = marking.at.iter().map(|metres| decimal(in_units(*metres, units), places(units)));
+        let numbers = marking
+            .at
+            .iter()
+            .map(|metres| decimal(in_units(*metres, units), places(units)));
         set(table, "at", Value::Array(numbers.collect::<Array>()));
     }
     let turn = marking.turn * 180.0 / PI;
-    if !table.get("turn").and_then(Item::as_value).is_some_and(|old| same(number(old), turn)) {
+    if !table
+        .get("turn")
+        .and_then(Item::as_value)
+        .is_some_and(|old| same(number(old), turn))
+    {
         set(table, "turn", decimal(turn, 6));
     }
     truth(table, "mirrored", marking.mirrored);
@@ -108,11 +140,15 @@ fn change(table: &mut Table, marking: &Marking, units: Units) {
     if marking.lengths.is_empty() {
         return;
     }
-    let lengths = table.entry("lengths").or_insert_with(|| Item::Table(Table::new()));
+    let lengths = table
+        .entry("lengths")
+        .or_insert_with(|| Item::Table(Table::new()));
     if lengths.as_table_like().is_none() {
         *lengths = Item::Table(Table::new());
     }
-    let Some(lengths) = lengths.as_table_like_mut() else { return };
+    let Some(lengths) = lengths.as_table_like_mut() else {
+        return;
+    };
     let gone: Vec<String> = lengths
         .iter()
         .map(|(key, _)| key.to_owned())
@@ -122,7 +158,10 @@ fn change(table: &mut Table, marking: &Marking, units: Units) {
         lengths.remove(&key);
     }
     for (name, new) in &marking.lengths {
-        let old = lengths.get(name).and_then(Item::as_value).and_then(|old| metres(old, units));
+        let old = lengths
+            .get(name)
+            .and_then(Item::as_value)
+            .and_then(|old| metres(old, units));
         if !same(old, *new) {
             set(lengths, name, decimal(in_units(*new, units), places(units)));
         }
@@ -162,7 +201,8 @@ fn same(old: Option<f64>, new: f64) -> bool {
 }
 
 fn number(old: &Value) -> Option<f64> {
-    old.as_float().or_else(|| old.as_integer().map(|whole| whole as f64))
+    old.as_float()
+        .or_else(|| old.as_integer().map(|whole| whole as f64))
 }
 
 fn metres(old: &Value, units: Units) -> Option<f64> {
@@ -215,9 +255,14 @@ mod tests {
 
     fn read(text: &str, units: Units) -> (Vec<Marking>, Vec<Note>) {
         let ledger = Ledger::shipped().expect("the shipped ledger reads");
-        let makers = Makers { figures: &[], ground: marking::Ground::Asphalt, ledger: &ledger };
+        let makers = Makers {
+            figures: &[],
+            ground: marking::Ground::Asphalt,
+            ledger: &ledger,
+        };
         let mut notes = Vec::new();
-        let mut markings = layout(&Source::new("layout.toml", text), units, makers, &mut notes);
+        let mut markings =
+            layout(&Source::new("layout.toml", text), units, makers, &mut notes).markings;
         markings.iter_mut().for_each(|marking| marking.place = None);
         (markings, notes)
     }
@@ -231,7 +276,11 @@ mod tests {
             turn: degrees * PI / 180.0,
             mirrored: false,
             locked,
-            lengths: family.lengths().iter().map(|spec| (spec.name.to_owned(), spec.default)).collect(),
+            lengths: family
+                .lengths()
+                .iter()
+                .map(|spec| (spec.name.to_owned(), spec.default))
+                .collect(),
             place: None,
         }
     }
@@ -246,10 +295,20 @@ mod tests {
     #[test]
     fn what_people_wrote_stays() {
         let mut third = brook("brook3", [12.0, 3.25], 90.0, false);
-        let length = third.lengths.iter_mut().find(|(name, _)| name == "length").expect("a length");
+        let length = third
+            .lengths
+            .iter_mut()
+            .find(|(name, _)| name == "length")
+            .expect("a length");
         length.1 = 2.5;
-        let moved = [brook("brook1", [0.0, 0.0], 0.0, false), third, brook("new", [5.123_456_7, -1.0], 45.0, false)];
-        let text = write_layout(OLD, &moved, Units::Metres).value.expect("TOML");
+        let moved = [
+            brook("brook1", [0.0, 0.0], 0.0, false),
+            third,
+            brook("new", [5.123_456_7, -1.0], 45.0, false),
+        ];
+        let text = write_layout(OLD, &moved, Units::Metres)
+            .value
+            .expect("TOML");
         for kept in [
             "# Where things lie. Ask Ms T. before you move the first one.\n\n# by the door\n[[marking]]\n",
             "name = \"brook1\"   # the old one\n",
@@ -264,11 +323,20 @@ mod tests {
         ] {
             assert!(text.contains(kept), "{kept:?} is not in\n{text}");
         }
-        assert!(!text.contains("brook2") && !text.contains("# to go"), "{text}");
-        let order = ["brook1", "brook3", "new"].map(|name| text.find(&format!("name = \"{name}\"")));
+        assert!(
+            !text.contains("brook2") && !text.contains("# to go"),
+            "{text}"
+        );
+        let order =
+            ["brook1", "brook3", "new"].map(|name| text.find(&format!("name = \"{name}\"")));
         assert!(order.is_sorted() && order[0].is_some(), "{text}");
         // Written again, it is the same text.
-        assert_eq!(write_layout(&text, &moved, Units::Metres).value.expect("TOML"), text);
+        assert_eq!(
+            write_layout(&text, &moved, Units::Metres)
+                .value
+                .expect("TOML"),
+            text
+        );
     }
 
     #[test]
@@ -276,7 +344,10 @@ mod tests {
         let old = "# Of the file.\n\n# Of the brook.\n[[marking]]\nname = \"a\"\nfamily = \"brook\"\nat = [1, 1]\n";
         for left in [&[][..], &[brook("b", [1.0, 2.0], 0.0, false)]] {
             let text = write_layout(old, left, Units::Metres).value.expect("TOML");
-            assert!(text.starts_with("# Of the file.\n") && !text.contains("Of the brook"), "{text}");
+            assert!(
+                text.starts_with("# Of the file.\n") && !text.contains("Of the brook"),
+                "{text}"
+            );
             assert_eq!(read(&text, Units::Metres), (left.to_vec(), Vec::new()));
         }
     }
@@ -285,7 +356,11 @@ mod tests {
     fn an_odd_file_is_refused_and_not_lost() {
         for odd in ["[[marking]\n", "marking = 3\n"] {
             let noted = write_layout(odd, &[], Units::Metres);
-            assert_eq!((noted.value, noted.notes[0].what.key), (None, "layout-unread"), "{odd}");
+            assert_eq!(
+                (noted.value, noted.notes[0].what.key),
+                (None, "layout-unread"),
+                "{odd}"
+            );
         }
     }
 

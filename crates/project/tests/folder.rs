@@ -1,5 +1,7 @@
 //! The whole folder: every file of it, read together.
 
+#![allow(clippy::expect_used)]
+
 use std::fs;
 use std::path::Path;
 
@@ -19,12 +21,23 @@ fn the_demo_is_read_to_its_last_file() {
     let project = read.value.expect("a project");
     assert_eq!(project.children.len(), 18);
     let programme = &project.programme;
-    assert_eq!((programme.sessions_a_week, programme.minutes, programme.weeks, programme.staff), (3, 30.0, 8, 2));
+    assert_eq!(
+        (
+            programme.sessions_a_week,
+            programme.minutes,
+            programme.weeks,
+            programme.staff
+        ),
+        (3, 30.0, 8, 2)
+    );
     assert_eq!(programme.words, ["cat", "map", "red", "sun"]);
     assert!(project.overrides.is_empty() && project.trials.is_empty() && programme.ages.is_empty());
     // The next room takes the children as they are.
     let date = project.about.date.expect("a date");
-    let date = children::Date { year: i32::from(date.year()), month: date.month().unsigned_abs() };
+    let date = children::Date {
+        year: i32::from(date.year()),
+        month: date.month().unsigned_abs(),
+    };
     let class = children::roster(&project.children, date, &project.ledger);
     assert!(!note::any_error(&class.notes), "{:?}", class.notes);
     assert_eq!(class.value.len(), 18);
@@ -40,16 +53,26 @@ fn full() -> tempfile::TempDir {
         }
     }
     fs::create_dir_all(dir.path().join("figures")).expect("a folder");
-    let mut write = |name: &str, text: &str| fs::write(dir.path().join(name), text).expect("a file");
-    write("figures/fish.svg", "<svg xmlns=\"http://www.w3.org/2000/svg\"/>");
+    let mut write =
+        |name: &str, text: &str| fs::write(dir.path().join(name), text).expect("a file");
+    write(
+        "figures/fish.svg",
+        "<svg xmlns=\"http://www.w3.org/2000/svg\"/>",
+    );
     write("figures/notes.txt", "not a figure");
-    write("overrides.toml", "[wren]\nfoot = \"15.5 cm\"\n[wren.hop]\ncan = 0.9\n");
+    write(
+        "overrides.toml",
+        "[wren]\nfoot = \"15.5 cm\"\n[wren.hop]\ncan = 0.9\n",
+    );
     write(
         "layout.toml",
         "[[marking]]\nname = \"fish1\"\nfamily = \"fish\"\nat = [4, 5]\nlocked = true\n\n\
          [[marking]]\nname = \"brook1\"\nfamily = \"brook\"\nat = [7.2, 4.1]\nturn = 30\n[marking.lengths]\nnarrow = 0.20\n",
     );
-    write("trials.csv", "child,marking,activity,n,good\nwren,brook1,jump,5,4\nlark,fish1,,3,3\n");
+    write(
+        "trials.csv",
+        "child,marking,activity,n,good\nwren,brook1,jump,5,4\nlark,fish1,,3,3\n",
+    );
     write("notes.md", "a file of somebody's own is left alone");
     dir
 }
@@ -60,11 +83,21 @@ fn files_know_of_one_another() {
     let read = project::read(dir.path());
     assert!(!note::any_error(&read.notes), "{:?}", read.notes);
     let project = read.value.expect("a project");
-    let set: Vec<(&str, Trait)> = project.overrides.iter().map(|set| (set.child.as_str(), set.what)).collect();
-    assert_eq!(set, [("wren", Trait::Foot), ("wren", Trait::Can(Skill::Hop))]);
+    let set: Vec<(&str, Trait)> = project
+        .overrides
+        .iter()
+        .map(|set| (set.child.as_str(), set.what))
+        .collect();
+    assert_eq!(
+        set,
+        [("wren", Trait::Foot), ("wren", Trait::Can(Skill::Hop))]
+    );
     assert_eq!(project.figures.keys().collect::<Vec<_>>(), ["fish"]);
-    let markings: Vec<(&str, bool)> =
-        project.layout.iter().map(|marking| (marking.name.as_str(), marking.locked)).collect();
+    let markings: Vec<(&str, bool)> = project
+        .layout
+        .iter()
+        .map(|marking| (marking.name.as_str(), marking.locked))
+        .collect();
     assert_eq!(markings, [("fish1", true), ("brook1", false)]);
     assert_eq!(project.trials[1].on, On::Marking("fish1".to_owned()));
 }
@@ -91,7 +124,12 @@ fn faults_of_every_file_come_at_once_and_in_order() {
         .notes
         .iter()
         .filter(|note| note.severity == note::Severity::Error)
-        .map(|note| (note.at.as_ref().expect("a place").file.to_string(), note.what.key))
+        .map(|note| {
+            (
+                note.at.as_ref().expect("a place").file.to_string(),
+                note.what.key,
+            )
+        })
         .collect();
     let wanted = [
         ("project.toml", "word-unknown"),

@@ -1,11 +1,13 @@
 //! A fresh folder as people see it: `new/en` in feet, `new/es` in metres. `CHALKYARD_BLESS=1`
 //! writes what the house makes now: read it before it is kept.
 
+#![allow(clippy::expect_used)]
+
 use std::fs;
 
 use ledger::Ledger;
-use project::new::{Answers, new_folder};
 use project::Paper;
+use project::new::{Answers, new_folder};
 use unit::Units;
 use words::Language;
 
@@ -25,10 +27,26 @@ fn a_fresh_folder_is_as_somebody_read_it_last() {
         traced: None,
     };
     for answers in [
-        answers("Wren Lane", Language::En, Units::Feet, Paper::Letter, "USD", 4),
-        answers("Patio de la Garza", Language::Es, Units::Metres, Paper::A4, "EUR", 7),
+        answers(
+            "Wren Lane",
+            Language::En,
+            Units::Feet,
+            Paper::Letter,
+            "USD",
+            4,
+        ),
+        answers(
+            "Patio de la Garza",
+            Language::Es,
+            Units::Metres,
+            Paper::A4,
+            "EUR",
+            7,
+        ),
     ] {
-        let outputs = new_folder(&answers, &ledger).value.expect("a folder's files");
+        let outputs = new_folder(&answers, &ledger)
+            .value
+            .expect("a folder's files");
         assert_eq!(outputs.len(), 5);
         for output in outputs {
             let path = format!("{NEW}/{}/{}", answers.language.tag(), output.path);

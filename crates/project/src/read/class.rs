@@ -14,21 +14,55 @@ use crate::read::table::{At, no_length, not_a_word};
 use crate::read::tape::{above_zero, is_name, name};
 
 const NEEDED: [&str; 2] = ["id", "born"];
-const WANTED: [&str; 9] =
-    ["sex", "group", "height", "foot", "jump_best", "hops_right", "hops_left", "less_used", "means"];
+const WANTED: [&str; 9] = [
+    "sex",
+    "group",
+    "height",
+    "foot",
+    "jump_best",
+    "hops_right",
+    "hops_left",
+    "less_used",
+    "means",
+];
 
 /// Columns that would make a child known outside the centre.
 const PERSONAL: [&str; 14] = [
-    "name", "first_name", "last_name", "surname", "full_name", "birthday", "birth_date", "address",
-    "nombre", "apellido", "apellidos", "nacimiento", "fecha_nacimiento", "direccion",
+    "name",
+    "first_name",
+    "last_name",
+    "surname",
+    "full_name",
+    "birthday",
+    "birth_date",
+    "address",
+    "nombre",
+    "apellido",
+    "apellidos",
+    "nacimiento",
+    "fecha_nacimiento",
+    "direccion",
 ];
 
+/// The file.
+#[derive(Clone, Debug)]
+pub struct Class {
+    /// Children whose row could be read.
+    pub entries: Vec<Entry>,
+    /// Every code that stands there, whether its row could be read or not; `None` where the
+    /// table could not, so that nothing is said of who is in it.
+    pub codes: Option<Vec<String>>,
+}
+
 /// Reads the rows; those that cannot be read are told and left out.
-pub fn class(source: &Source, units: Units, notes: &mut Vec<Note>) -> Vec<Entry> {
+pub fn class(source: &Source, units: Units, notes: &mut Vec<Note>) -> Class {
     let before = notes.len();
     let Some(cells) = cells::read(source, &NEEDED, &WANTED, notes) else {
         notes.iter_mut().skip(before).for_each(keep_private);
-        return Vec::new();
+        return Class {
+            entries: Vec::new(),
+            codes: None,
+        };
     };
     let mut ids = Vec::new();
     let mut entries = Vec::new();
@@ -39,7 +73,10 @@ pub fn class(source: &Source, units: Units, notes: &mut Vec<Note>) -> Vec<Entry>
         entries.extend(entry(row, units, notes));
     }
     twice(ids.iter(), notes);
-    entries
+    Class {
+        entries,
+        codes: Some(ids.into_iter().map(|id| id.value).collect()),
+    }
 }
 
 /// A column of names or birthdays is refused for its reason, not for its spelling.
@@ -48,7 +85,9 @@ fn keep_private(note: &mut Note) {
         ("column", note::Fact::Text(column)) => Some(column.clone()),
         _ => None,
     });
-    let Some(column) = column.filter(|_| note.what.key == "column-unknown") else { return };
+    let Some(column) = column.filter(|_| note.what.key == "column-unknown") else {
+        return;
+    };
     let plain = column.to_lowercase().replace([' ', '-'], "_");
     if PERSONAL.contains(&plain.as_str()) {
         note.what = msg!("child-column-personal", column = column);
@@ -63,14 +102,24 @@ fn entry(row: &Row, units: Units, notes: &mut Vec<Note>) -> Option<Entry> {
     let born = row.need("born", notes).and_then(|cell| month(cell, notes));
     let sexes = [("f", Sex::Female), ("m", Sex::Male)];
     let sides = [("left", Side::Left), ("right", Side::Right)];
-    let means =
-        [("feet", Means::Feet), ("walker", Means::Walker), ("wheels", Means::Wheels), ("held", Means::Held)];
+    let means = [
+        ("feet", Means::Feet),
+        ("walker", Means::Walker),
+        ("wheels", Means::Wheels),
+        ("held", Means::Held),
+    ];
     let sex = word(row, "sex", &sexes, notes);
     let less_used = word(row, "less_used", &sides, notes);
     let means = word(row, "means", &means, notes).unwrap_or(Means::Feet);
-    let mut length = |column| row.get(column).and_then(|cell| above_zero(cell, column, units, notes));
+    let mut length = |column| {
+        row.get(column)
+            .and_then(|cell| above_zero(cell, column, units, notes))
+    };
     let (height, foot, jump_best) = (length("height"), length("foot"), length("jump_best"));
-    let mut hops = |column| row.get(column).and_then(|cell| from_zero(cell, units, notes));
+    let mut hops = |column| {
+        row.get(column)
+            .and_then(|cell| from_zero(cell, units, notes))
+    };
     let (hops_right, hops_left) = (hops("hops_right"), hops("hops_left"));
     if notes.len() > before {
         return None;
@@ -102,7 +151,11 @@ fn code(cell: &At<String>, notes: &mut Vec<Note>) -> Option<At<String>> {
         return Some(cell.clone());
     }
     let blank = cell.value.split_whitespace().nth(1).is_some();
-    let people = blank && cell.value.chars().all(|mark| mark.is_alphabetic() || " .'-\u{2019}".contains(mark));
+    let people = blank
+        && cell
+            .value
+            .chars()
+            .all(|mark| mark.is_alphabetic() || " .'-\u{2019}".contains(mark));
     if !people {
         return name(cell, notes);
     }
@@ -120,7 +173,9 @@ const YEARS: std::ops::RangeInclusive<i32> = 1990..=2199;
 /// A birth month, `2021-03`; a day is refused, since nobody needs it.
 fn month(cell: &At<String>, notes: &mut Vec<Note>) -> Option<(i32, u8)> {
     let parts: Vec<&str> = cell.value.split('-').map(str::trim).collect();
-    let digits = |part: &str, count: usize| part.len() == count && part.bytes().all(|byte| byte.is_ascii_digit());
+    let digits = |part: &str, count: usize| {
+        part.len() == count && part.bytes().all(|byte| byte.is_ascii_digit())
+    };
     let (year, month) = match parts.as_slice() {
         [year, month] if digits(year, 4) && digits(month, 2) => (year, month),
         [year, month, day] if digits(year, 4) && digits(month, 2) && digits(day, 2) => {
@@ -139,7 +194,9 @@ fn month(cell: &At<String>, notes: &mut Vec<Note>) -> Option<(i32, u8)> {
         }
     };
     match (year.parse::<i32>(), month.parse::<u8>()) {
-        (Ok(year), Ok(month)) if YEARS.contains(&year) && (1..=12).contains(&month) => Some((year, month)),
+        (Ok(year), Ok(month)) if YEARS.contains(&year) && (1..=12).contains(&month) => {
+            Some((year, month))
+        }
         _ => {
             notes.push(
                 Note::error(cell.at.clone(), msg!("child-born-odd", found = &cell.value))
@@ -151,12 +208,24 @@ fn month(cell: &At<String>, notes: &mut Vec<Note>) -> Option<(i32, u8)> {
 }
 
 /// A word of a list, capitals or not.
-fn word<T: Copy>(row: &Row, column: &'static str, words: &[(&str, T)], notes: &mut Vec<Note>) -> Option<T> {
+fn word<T: Copy>(
+    row: &Row,
+    column: &'static str,
+    words: &[(&str, T)],
+    notes: &mut Vec<Note>,
+) -> Option<T> {
     let cell = row.get(column)?;
     let lower = cell.value.to_lowercase();
-    let found = words.iter().find(|(word, _)| *word == lower).map(|(_, value)| *value);
+    let found = words
+        .iter()
+        .find(|(word, _)| *word == lower)
+        .map(|(_, value)| *value);
     if found.is_none() {
-        notes.push(not_a_word(cell, column, words.iter().map(|(word, _)| *word)));
+        notes.push(not_a_word(
+            cell,
+            column,
+            words.iter().map(|(word, _)| *word),
+        ));
     }
     found
 }
@@ -164,9 +233,15 @@ fn word<T: Copy>(row: &Row, column: &'static str, words: &[(&str, T)], notes: &m
 /// Five hops: 0 where the child cannot yet.
 fn from_zero(cell: &At<String>, units: Units, notes: &mut Vec<Note>) -> Option<At<f64>> {
     match unit::parse::length(&cell.value, units) {
-        Ok(value) if value >= 0.0 => Some(At { value, at: cell.at.clone() }),
+        Ok(value) if value >= 0.0 => Some(At {
+            value,
+            at: cell.at.clone(),
+        }),
         Ok(_) => {
-            notes.push(Note::error(cell.at.clone(), msg!("child-hops-below")).expected(msg!("child-want-hops")));
+            notes.push(
+                Note::error(cell.at.clone(), msg!("child-hops-below"))
+                    .expected(msg!("child-want-hops")),
+            );
             None
         }
         Err(fault) => {
@@ -176,14 +251,20 @@ fn from_zero(cell: &At<String>, units: Units, notes: &mut Vec<Note>) -> Option<A
     }
 }
 
-/// Tells that a file speaks of a child that is in no other.
-pub fn unknown<'a>(child: &At<String>, known: impl Iterator<Item = &'a str> + Clone) -> Note {
+/// Tells where a file speaks of a child that is in no other; of codes that could not be
+/// read nothing is said.
+pub fn known(child: &At<String>, codes: Option<&[String]>, notes: &mut Vec<Note>) {
+    let Some(codes) = codes.filter(|codes| !codes.contains(&child.value)) else {
+        return;
+    };
     let note = Note::error(child.at.clone(), msg!("child-nobody", child = &child.value));
-    match nearest(&child.value, known.clone()) {
-        Some(near) => note.mend(msg!("did-you-mean", near = near)),
-        None if known.clone().next().is_none() => note.mend(msg!("child-write-class")),
-        None => note.expected(msg!("child-want-known")),
-    }
+    notes.push(
+        match nearest(&child.value, codes.iter().map(String::as_str)) {
+            Some(near) => note.mend(msg!("did-you-mean", near = near)),
+            None if codes.is_empty() => note.mend(msg!("child-write-class")),
+            None => note.expected(msg!("child-want-known")),
+        },
+    );
 }
 
 #[cfg(test)]
@@ -193,7 +274,7 @@ mod tests {
     fn check(text: &str) -> (Vec<Entry>, Vec<(&'static str, String)>) {
         let source = Source::new("children.csv", text);
         let mut notes = Vec::new();
-        let entries = class(&source, Units::Metres, &mut notes);
+        let entries = class(&source, Units::Metres, &mut notes).entries;
         let told = notes.iter().map(|note| {
             let at = note.at.as_ref().expect("a place");
             (note.what.key, text[at.start..at.end].to_owned())
@@ -207,30 +288,75 @@ mod tests {
                     2022-06, stint ,0,98 cm,\"0,71 m\",LEFT,wheels,m,middle,165 mm\n2021-12,knot\n";
         let (entries, told) = check(text);
         assert_eq!(told, []);
-        let [stint, knot] = entries.as_slice() else { panic!("two children") };
+        let [stint, knot] = entries.as_slice() else {
+            panic!("two children")
+        };
         assert_eq!((stint.id.as_str(), stint.born), ("stint", (2022, 6)));
-        assert_eq!((stint.hops_left, stint.hops_right, stint.jump_best), (Some(0.0), Some(0.98), Some(0.71)));
-        assert_eq!((stint.less_used, stint.means, stint.sex), (Some(Side::Left), Means::Wheels, Some(Sex::Male)));
-        assert_eq!((stint.foot, stint.height, stint.group.as_deref()), (Some(0.165), None, Some("middle")));
+        assert_eq!(
+            (stint.hops_left, stint.hops_right, stint.jump_best),
+            (Some(0.0), Some(0.98), Some(0.71))
+        );
+        assert_eq!(
+            (stint.less_used, stint.means, stint.sex),
+            (Some(Side::Left), Means::Wheels, Some(Sex::Male))
+        );
+        assert_eq!(
+            (stint.foot, stint.height, stint.group.as_deref()),
+            (Some(0.165), None, Some("middle"))
+        );
         let at = stint.place("jump_best").expect("a place");
         assert_eq!(&text[at.start..at.end], "0,71 m");
-        assert_eq!(*knot, Entry { places: knot.places.clone(), ..Entry::new("knot", (2021, 12)) });
+        assert_eq!(
+            *knot,
+            Entry {
+                places: knot.places.clone(),
+                ..Entry::new("knot", (2021, 12))
+            }
+        );
     }
 
     #[test]
     fn nobody_is_named_and_nobody_has_a_birthday() {
         for (text, key, at) in [
-            ("id,born\nAda Lovelace,2021-03\n", "child-name", "Ada Lovelace"),
-            ("id,born\nMaría-José O\u{2019}Neill,2021-03\n", "child-name", "María-José O\u{2019}Neill"),
+            (
+                "id,born\nAda Lovelace,2021-03\n",
+                "child-name",
+                "Ada Lovelace",
+            ),
+            (
+                "id,born\nMaría-José O\u{2019}Neill,2021-03\n",
+                "child-name",
+                "María-José O\u{2019}Neill",
+            ),
             ("id,born\n7,2021-03\n", "name-odd", "7"),
             ("id,born\nwren,2021-03-14\n", "child-born-day", "2021-03-14"),
             ("id,born\nwren,14/3/2021\n", "child-born-odd", "14/3/2021"),
             ("id,born\nwren,2021-13\n", "child-born-odd", "2021-13"),
-            ("id,born,name\nwren,2021-03,Ada\n", "child-column-personal", "name"),
-            ("id,born,Birth date\nwren,2021-03,x\n", "child-column-personal", "Birth date"),
-            ("id,born\nwren,2021-03\nwren,2021-04\n", "name-twice", "wren"),
-            ("id,born,means\nwren,2021-03,weels\n", "word-unknown", "weels"),
-            ("id,born,hops_left\nwren,2021-03,-1\n", "child-hops-below", "-1"),
+            (
+                "id,born,name\nwren,2021-03,Ada\n",
+                "child-column-personal",
+                "name",
+            ),
+            (
+                "id,born,Birth date\nwren,2021-03,x\n",
+                "child-column-personal",
+                "Birth date",
+            ),
+            (
+                "id,born\nwren,2021-03\nwren,2021-04\n",
+                "name-twice",
+                "wren",
+            ),
+            (
+                "id,born,means\nwren,2021-03,weels\n",
+                "word-unknown",
+                "weels",
+            ),
+            (
+                "id,born,hops_left\nwren,2021-03,-1\n",
+                "child-hops-below",
+                "-1",
+            ),
         ] {
             assert_eq!(check(text).1, [(key, at.to_owned())], "{text}");
         }

@@ -5,6 +5,7 @@ use std::f64::consts::PI;
 use ledger::Ledger;
 use marking::{Fault, Ground, Look, Palette};
 use note::{Note, Place, msg};
+use toml::de::DeValue;
 use unit::Units;
 
 use crate::read::files::Source;
@@ -46,30 +47,65 @@ pub struct Makers<'a> {
     pub ledger: &'a Ledger,
 }
 
+/// The file.
+#[derive(Clone, Debug)]
+pub struct Layout {
+    /// Markings that could be read.
+    pub markings: Vec<Marking>,
+    /// Every name that stands there, whether its marking could be read or not; `None` where
+    /// the file could not.
+    pub names: Option<Vec<String>>,
+}
+
 /// Reads the file; what cannot be read is told and left out.
-pub fn layout(source: &Source, units: Units, makers: Makers, notes: &mut Vec<Note>) -> Vec<Marking> {
+pub fn layout(source: &Source, units: Units, makers: Makers, notes: &mut Vec<Note>) -> Layout {
     let (root, broken) = table::parse(source, notes);
-    let mut desk = Desk { source, units, notes };
+    let mut desk = Desk {
+        source,
+        units,
+        notes,
+    };
     let table = Table::new(root.get_ref(), source.whole(), &source.name);
     let read = each(&table, "marking", &mut desk, |one, desk| {
         let name = need(one, "name", desk).and_then(|name| tape::name(&name, desk.notes));
         Some((name.clone(), marking(one, name, makers, desk)))
     });
-    twice(read.iter().filter_map(|(name, _)| name.as_ref()), desk.notes);
+    twice(
+        read.iter().filter_map(|(name, _)| name.as_ref()),
+        desk.notes,
+    );
+    let list = table.value("marking").is_none_or(DeValue::is_array);
     if !broken {
         table.finish(&mut desk);
     }
-    read.into_iter().filter_map(|(_, marking)| marking).collect()
+    let names = read
+        .iter()
+        .filter_map(|(name, _)| Some(name.as_ref()?.value.clone()))
+        .collect();
+    Layout {
+        markings: read
+            .into_iter()
+            .filter_map(|(_, marking)| marking)
+            .collect(),
+        names: (list && !broken).then_some(names),
+    }
 }
 
-fn marking(table: &Table, name: Option<At<String>>, makers: Makers, desk: &mut Desk) -> Option<Marking> {
+fn marking(
+    table: &Table,
+    name: Option<At<String>>,
+    makers: Makers,
+    desk: &mut Desk,
+) -> Option<Marking> {
     let before = desk.notes.len();
     let family = need(table, "family", desk);
     let at = table.pair("at", desk);
     if at.is_none() && !table.has("at") {
         table.missing("at", desk);
     }
-    let turn = table.within("turn", (-360.0, 360.0), desk).map_or(0.0, |turn| turn.value * PI / 180.0);
+    let turn = table
+        .within("turn", (-360.0, 360.0), desk)
+        .map_or(0.0, |turn| turn.value * PI / 180.0);
     let truth = |read: Option<At<bool>>| read.is_some_and(|truth| truth.value);
     let mirror = table.truth("mirrored", desk);
     let locked = truth(table.truth("locked", desk));
@@ -79,8 +115,11 @@ fn marking(table: &Table, name: Option<At<String>>, makers: Makers, desk: &mut D
                 && marking::family(&family.value).is_some_and(|family| !family.can_mirror())
             {
                 desk.notes.push(
-                    Note::error(mirror.at.clone(), msg!("layout-mirrored", family = &family.value))
-                        .mend(msg!("layout-mirrored-mend")),
+                    Note::error(
+                        mirror.at.clone(),
+                        msg!("layout-mirrored", family = &family.value),
+                    )
+                    .mend(msg!("layout-mirrored-mend")),
                 );
             }
             lengths(table, &family.value, makers, desk)
@@ -114,7 +153,9 @@ fn lengths(table: &Table, family: &str, makers: Makers, desk: &mut Desk) -> Vec<
     let mut lengths = Vec::new();
     let mut places = Vec::new();
     for spec in specs {
-        let found = written.as_ref().and_then(|written| written.length(spec.name, desk));
+        let found = written
+            .as_ref()
+            .and_then(|written| written.length(spec.name, desk));
         places.push(found.as_ref().map(|found| found.at.clone()));
         let metres = found.map_or(spec.default, |found| (found.value * 1e6).round() / 1e6);
         lengths.push((spec.name.to_owned(), metres));
@@ -130,7 +171,8 @@ fn lengths(table: &Table, family: &str, makers: Makers, desk: &mut Desk) -> Vec<
                 let nth = specs.iter().position(|spec| spec.name == name)?;
                 places.get(nth).cloned().flatten()
             });
-            desk.notes.push(Note::error(at.unwrap_or_else(|| table.at.clone()), what).expected(expected));
+            desk.notes
+                .push(Note::error(at.unwrap_or_else(|| table.at.clone()), what).expected(expected));
         }
     }
     lengths
@@ -148,15 +190,30 @@ pub fn at_fault(fault: &Fault) -> Option<&'static str> {
 /// Why a family cannot be made at these lengths: each that is out of its range, or else
 /// what does not go together.
 pub fn faults(family: &str, lengths: &[f64], makers: Makers) -> Vec<Fault> {
-    let Some(family) = marking::family(family) else { return Vec::new() };
-    let out = |(spec, given): (&marking::LengthSpec, &f64)| {
-        (!(spec.least..=spec.most).contains(given)).then_some(Fault::Range { spec: *spec, given: *given })
+    let Some(family) = marking::family(family) else {
+        return Vec::new();
     };
-    let outside: Vec<Fault> = family.lengths().iter().zip(lengths).filter_map(out).collect();
+    let out = |(spec, given): (&marking::LengthSpec, &f64)| {
+        (!(spec.least..=spec.most).contains(given)).then_some(Fault::Range {
+            spec: *spec,
+            given: *given,
+        })
+    };
+    let outside: Vec<Fault> = family
+        .lengths()
+        .iter()
+        .zip(lengths)
+        .filter_map(out)
+        .collect();
     if !outside.is_empty() {
         return outside;
     }
-    let look = Look::of(Palette { ground: makers.ground }, makers.ledger);
+    let look = Look::of(
+        Palette {
+            ground: makers.ground,
+        },
+        makers.ledger,
+    );
     family.make(lengths, &look).err().into_iter().collect()
 }
 
@@ -168,9 +225,13 @@ mod tests {
         let source = Source::new("layout.toml", text);
         let ledger = Ledger::shipped().expect("the shipped ledger reads");
         let figures = ["fish".to_owned()];
-        let makers = Makers { figures: &figures, ground: Ground::Asphalt, ledger: &ledger };
+        let makers = Makers {
+            figures: &figures,
+            ground: Ground::Asphalt,
+            ledger: &ledger,
+        };
         let mut notes = Vec::new();
-        let markings = layout(&source, Units::Metres, makers, &mut notes);
+        let markings = layout(&source, Units::Metres, makers, &mut notes).markings;
         let told = notes.iter().map(|note| {
             let at = note.at.as_ref().expect("a place");
             (note.what.key, text[at.start..at.end].to_owned())
@@ -185,18 +246,40 @@ mod tests {
              [marking.lengths]\nnarrow = \"20 cm\"\n\n[[marking]]\nname = \"f\"\nfamily = \"fish\"\nat = [0, 0]\n",
         );
         assert_eq!(told, []);
-        let [brook, fish] = markings.as_slice() else { panic!("two markings") };
-        assert_eq!((brook.at, brook.turn), ([7.2, 4.1], std::f64::consts::FRAC_PI_2));
+        let [brook, fish] = markings.as_slice() else {
+            panic!("two markings")
+        };
+        assert_eq!(
+            (brook.at, brook.turn),
+            ([7.2, 4.1], std::f64::consts::FRAC_PI_2)
+        );
         assert!(brook.locked && !brook.mirrored && !fish.locked);
         let family = marking::family("brook").expect("a brook");
-        let defaults = family.lengths().iter().map(|spec| (spec.name, if spec.name == "narrow" { 0.2 } else { spec.default }));
-        assert!(brook.lengths.iter().map(|(name, metres)| (name.as_str(), *metres)).eq(defaults));
+        let defaults = family.lengths().iter().map(|spec| {
+            (
+                spec.name,
+                if spec.name == "narrow" {
+                    0.2
+                } else {
+                    spec.default
+                },
+            )
+        });
+        assert!(
+            brook
+                .lengths
+                .iter()
+                .map(|(name, metres)| (name.as_str(), *metres))
+                .eq(defaults)
+        );
         assert!(fish.lengths.is_empty());
     }
 
     #[test]
     fn slips_are_told_where_they_stand() {
-        let brook = |more: &str| format!("[[marking]]\nname = \"b\"\nfamily = \"brook\"\nat = [1, 2]\n{more}");
+        let brook = |more: &str| {
+            format!("[[marking]]\nname = \"b\"\nfamily = \"brook\"\nat = [1, 2]\n{more}")
+        };
         for (text, key, at) in [
             (brook("colour = 3\n"), "key-unknown", "colour"),
             (brook("turn = 400\n"), "number-outside", "400"),

@@ -29,8 +29,9 @@ use survey::network::Network;
 use words::Sheaf;
 
 use crate::read::about::About;
+use crate::read::class::Class;
 use crate::read::files::Source;
-use crate::read::layout::{Makers, Marking};
+use crate::read::layout::{Layout, Makers, Marking};
 use crate::read::programme::Programme;
 use crate::read::surveyed::Surveyed;
 use crate::read::trials::Trial;
@@ -117,28 +118,36 @@ pub fn read(dir: &Path) -> Noted<Option<Project>> {
     let network = network::network(&taped, &surveyed, &ledger, &mut notes);
     let figures = figures_of(dir, &mut load, &mut notes);
     let families: Vec<String> = figures.keys().cloned().collect();
-    let children = load("children.csv", &mut notes)
-        .map_or_else(Vec::new, |source| class::class(&source, about.units, &mut notes));
+    let class = load("children.csv", &mut notes).map(|source| class::class(&source, about.units, &mut notes));
+    let before = notes.len();
     let programme = match load("programme.toml", &mut notes) {
         Some(source) => programme::programme(&source, about.units, &ledger, &families, &mut notes),
         None => Programme::usual(&ledger),
     };
+    let counted = !note::any_error(&notes[before..]);
+    let (children, codes) = match class {
+        Some(Class { entries, codes }) if codes.as_ref().is_none_or(|codes| !codes.is_empty()) => (entries, codes),
+        _ => {
+            let codes = programme.ages.iter().map(|(age, _)| format!("age-{age}")).collect();
+            (Vec::new(), counted.then_some(codes))
+        }
+    };
     if let (false, Some(ages)) = (children.is_empty(), &programme.ages_at) {
         notes.push(Note::warning(ages.clone(), msg!("ages-and-class")).mend(msg!("ages-out")));
     }
-    let mut codes: Vec<String> = children.iter().map(|child| child.id.clone()).collect();
-    if codes.is_empty() {
-        codes.extend(programme.ages.iter().map(|(age, _)| format!("age-{age}")));
-    }
+    let codes = codes.as_deref();
     let overrides = load("overrides.toml", &mut notes)
-        .map_or_else(Vec::new, |source| overrides::overrides(&source, about.units, &codes, &mut notes));
+        .map_or_else(Vec::new, |source| overrides::overrides(&source, about.units, codes, &mut notes));
     let ground = programme.palette.unwrap_or(Ground::Asphalt);
     let makers = Makers { figures: &families, ground, ledger: &ledger };
-    let layout = load("layout.toml", &mut notes)
-        .map_or_else(Vec::new, |source| layout::layout(&source, about.units, makers, &mut notes));
-    let known = trials::Known { children: &codes, markings: &layout, makers };
+    let laid = match load("layout.toml", &mut notes) {
+        Some(source) => layout::layout(&source, about.units, makers, &mut notes),
+        None => Layout { markings: Vec::new(), names: Some(Vec::new()) },
+    };
+    let of = trials::Known { children: codes, named: laid.names.as_deref(), markings: &laid.markings, makers };
     let trials = load("trials.csv", &mut notes)
-        .map_or_else(Vec::new, |source| trials::trials(&source, about.units, known, &mut notes));
+        .map_or_else(Vec::new, |source| trials::trials(&source, about.units, of, &mut notes));
+    let layout = laid.markings;
     drop_echoes(&mut notes, &files);
     sort(&mut notes);
     let project = Project {

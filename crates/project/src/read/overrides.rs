@@ -13,7 +13,7 @@ use note::{Note, msg};
 use toml::de::DeValue;
 use unit::Units;
 
-use crate::read::class::unknown;
+use crate::read::class::known;
 use crate::read::files::Source;
 use crate::read::table::{self, At, Desk, Table};
 
@@ -35,23 +35,38 @@ fn of_skill(skill: Skill) -> [(&'static str, Trait); 4] {
     ]
 }
 
-/// Reads the file; `known` are the codes that may stand there.
-pub fn overrides(source: &Source, units: Units, known: &[String], notes: &mut Vec<Note>) -> Vec<Override> {
+/// Reads the file; `codes` are those that may stand there, where that is known.
+pub fn overrides(
+    source: &Source,
+    units: Units,
+    codes: Option<&[String]>,
+    notes: &mut Vec<Note>,
+) -> Vec<Override> {
     let (root, broken) = table::parse(source, notes);
-    let mut desk = Desk { source, units, notes };
+    let mut desk = Desk {
+        source,
+        units,
+        notes,
+    };
     let mut all = Vec::new();
     let children = Table::new(root.get_ref(), source.whole(), &source.name);
     for (child, value) in children.all(&desk) {
         let DeValue::Table(entries) = value.get_ref() else {
-            let note = Note::error(child.at.clone(), msg!("override-no-child", key = &child.value));
+            let note = Note::error(
+                child.at.clone(),
+                msg!("override-no-child", key = &child.value),
+            );
             desk.notes.push(note.expected(msg!("override-want-child")));
             continue;
         };
-        if !known.contains(&child.value) {
-            desk.notes.push(unknown(&child, known.iter().map(String::as_str)));
-        }
+        known(&child, codes, desk.notes);
         let at = table::place(source, value.span());
-        of_child(&child, Table::new(entries, at, &child.value), &mut all, &mut desk);
+        of_child(
+            &child,
+            Table::new(entries, at, &child.value),
+            &mut all,
+            &mut desk,
+        );
     }
     if broken { Vec::new() } else { all }
 }
@@ -61,7 +76,9 @@ fn of_child(child: &At<String>, table: Table, all: &mut Vec<Override>, desk: &mu
         all.extend(set(child, &table, key, what, desk));
     }
     for skill in Skill::ALL {
-        let Some(own) = table.table(skill.word(), desk) else { continue };
+        let Some(own) = table.table(skill.word(), desk) else {
+            continue;
+        };
         for (key, what) in of_skill(skill) {
             all.extend(set(child, &own, key, what, desk));
         }
@@ -70,20 +87,32 @@ fn of_child(child: &At<String>, table: Table, all: &mut Vec<Override>, desk: &mu
     table.finish(desk);
 }
 
-fn set(child: &At<String>, table: &Table, key: &'static str, what: Trait, desk: &mut Desk) -> Option<Override> {
+fn set(
+    child: &At<String>,
+    table: &Table,
+    key: &'static str,
+    what: Trait,
+    desk: &mut Desk,
+) -> Option<Override> {
     let read = match what {
         Trait::Can(_) | Trait::Steady(_) => table.within(key, (0.0, 1.0), desk)?,
         Trait::WalkSpeed | Trait::RunSpeed => table.number(key, desk)?,
         _ => table.length(key, desk)?,
     };
     if what.admits(read.value) {
-        return Some(Override { child: child.value.clone(), what, value: read.value, at: Some(read.at) });
+        return Some(Override {
+            child: child.value.clone(),
+            what,
+            value: read.value,
+            at: Some(read.at),
+        });
     }
     let expected = match what {
         Trait::WalkSpeed | Trait::RunSpeed => msg!("override-want-speed"),
         _ => msg!("override-want-length"),
     };
-    desk.notes.push(Note::error(read.at, msg!("override-outside", key = key)).expected(expected));
+    desk.notes
+        .push(Note::error(read.at, msg!("override-outside", key = key)).expected(expected));
     None
 }
 
@@ -96,13 +125,18 @@ mod tests {
     fn check(text: &str) -> (Vec<Set>, Vec<(&'static str, String)>) {
         let source = Source::new("overrides.toml", text);
         let mut notes = Vec::new();
-        let known = ["wren".to_owned(), "age-3.5".to_owned()];
-        let all = overrides(&source, Units::Feet, &known, &mut notes);
+        let codes = ["wren".to_owned(), "age-3.5".to_owned()];
+        let all = overrides(&source, Units::Feet, Some(&codes), &mut notes);
         let told = notes.iter().map(|note| {
             let at = note.at.as_ref().expect("a place");
             (note.what.key, text[at.start..at.end].to_owned())
         });
-        (all.into_iter().map(|set| (set.child, set.what, set.value)).collect(), told.collect())
+        (
+            all.into_iter()
+                .map(|set| (set.child, set.what, set.value))
+                .collect(),
+            told.collect(),
+        )
     }
 
     #[test]

@@ -34,7 +34,9 @@ const POUND: f64 = 0.453_592_37;
 
 /// The packages of a key, smallest first.
 pub fn packages(table: &Table, key: &'static str, of: Of, desk: &mut Desk) -> Vec<Package> {
-    let Some(sold) = table.table(key, desk) else { return Vec::new() };
+    let Some(sold) = table.table(key, desk) else {
+        return Vec::new();
+    };
     let mut packages = Vec::new();
     for (name, value) in sold.all(desk) {
         let found = size(&name.value, of, desk);
@@ -44,14 +46,23 @@ pub fn packages(table: &Table, key: &'static str, of: Of, desk: &mut Desk) -> Ve
                 Of::Length => msg!("package-want-length"),
                 Of::Mass => msg!("package-want-mass"),
             };
-            desk.notes.push(Note::error(name.at, msg!("package-size", found = &name.value)).expected(want));
+            desk.notes.push(
+                Note::error(name.at, msg!("package-size", found = &name.value)).expected(want),
+            );
         }
         let price = table::number(value.get_ref()).filter(|price| (0.0..=DEAREST).contains(price));
         if price.is_none() {
             let at = table::place(desk.source, value.span());
-            desk.notes.push(Note::error(at, msg!("package-price", package = name.value)).expected(msg!("want-number")));
+            desk.notes.push(
+                Note::error(at, msg!("package-price", package = name.value))
+                    .expected(msg!("want-number")),
+            );
         }
-        packages.extend(found.zip(price).map(|(size, price)| Package { size, price }));
+        packages.extend(
+            found
+                .zip(price)
+                .map(|(size, price)| Package { size, price }),
+        );
     }
     packages.sort_by(|a, b| a.size.total_cmp(&b.size));
     packages
@@ -60,7 +71,9 @@ pub fn packages(table: &Table, key: &'static str, of: Of, desk: &mut Desk) -> Ve
 /// A size above zero.
 fn size(text: &str, of: Of, desk: &Desk) -> Option<f64> {
     if of == Of::Length {
-        let metres = unit::parse::length(text, desk.units).ok().filter(|metres| *metres > 0.0)?;
+        let metres = unit::parse::length(text, desk.units)
+            .ok()
+            .filter(|metres| *metres > 0.0)?;
         return Some((metres * 1e6).round() / 1e6);
     }
     let text = text.trim();

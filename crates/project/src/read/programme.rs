@@ -75,7 +75,10 @@ impl Programme {
             weeks: whole(fig::WEEKS),
             starts: None,
             staff: whole(fig::STAFF),
-            weights: Skill::TAUGHT.into_iter().map(|skill| (skill, 1.0)).collect(),
+            weights: Skill::TAUGHT
+                .into_iter()
+                .map(|skill| (skill, 1.0))
+                .collect(),
             words: Vec::new(),
             wanted: Vec::new(),
             refused: Vec::new(),
@@ -96,7 +99,11 @@ pub fn programme(
     notes: &mut Vec<Note>,
 ) -> Programme {
     let (root, broken) = table::parse(source, notes);
-    let mut desk = Desk { source, units, notes };
+    let mut desk = Desk {
+        source,
+        units,
+        notes,
+    };
     let desk = &mut desk;
     let table = Table::new(root.get_ref(), source.whole(), &source.name);
     let mut programme = Programme::usual(ledger);
@@ -120,7 +127,9 @@ pub fn programme(
             }
         }
         if programme.weights.values().all(|weight| *weight == 0.0) {
-            desk.notes.push(Note::error(weights.at.clone(), msg!("weights-none")).mend(msg!("weights-some")));
+            desk.notes.push(
+                Note::error(weights.at.clone(), msg!("weights-none")).mend(msg!("weights-some")),
+            );
         }
         weights.finish(desk);
     }
@@ -129,22 +138,33 @@ pub fn programme(
         programme.wanted = chosen(&families, "wanted", figures, desk);
         programme.refused = chosen(&families, "refused", figures, desk);
         for family in &programme.refused {
-            if let Some(wanted) = programme.wanted.iter().find(|wanted| wanted.value == family.value) {
-                let note = Note::error(family.at.clone(), msg!("family-both", family = &family.value));
+            if let Some(wanted) = programme
+                .wanted
+                .iter()
+                .find(|wanted| wanted.value == family.value)
+            {
+                let note = Note::error(
+                    family.at.clone(),
+                    msg!("family-both", family = &family.value),
+                );
                 desk.notes.push(note.also(wanted.at.clone()));
             }
         }
         families.finish(desk);
     }
     let grounds = [("asphalt", Ground::Asphalt), ("concrete", Ground::Concrete)];
-    programme.palette = table.word("palette", &grounds, desk).map(|ground| ground.value);
+    programme.palette = table
+        .word("palette", &grounds, desk)
+        .map(|ground| ground.value);
     if let Some(prices) = table.table("prices", desk) {
         programme.prices = Prices {
             paint: package::packages(&prices, "paint", Of::Volume, desk),
             primer: package::packages(&prices, "primer", Of::Volume, desk),
             tape: package::packages(&prices, "tape", Of::Length, desk),
             grit: package::packages(&prices, "grit", Of::Mass, desk),
-            sheet: prices.within("sheet", (0.0, package::DEAREST), desk).map(|price| price.value),
+            sheet: prices
+                .within("sheet", (0.0, package::DEAREST), desk)
+                .map(|price| price.value),
         };
         prices.finish(desk);
     }
@@ -164,7 +184,9 @@ pub fn programme(
 const LETTERS: std::ops::RangeInclusive<usize> = 2..=12;
 
 fn words(table: &Table, desk: &mut Desk) -> Vec<String> {
-    let Some(read) = table.names("words", desk) else { return Vec::new() };
+    let Some(read) = table.names("words", desk) else {
+        return Vec::new();
+    };
     let mut words = Vec::new();
     for word in read.value {
         let small = word.value.trim().to_lowercase();
@@ -172,7 +194,11 @@ fn words(table: &Table, desk: &mut Desk) -> Vec<String> {
             words.push(small);
         } else {
             let note = Note::error(word.at, msg!("word-odd", word = word.value));
-            desk.notes.push(note.expected(msg!("word-want", least = *LETTERS.start(), most = *LETTERS.end())));
+            desk.notes.push(note.expected(msg!(
+                "word-want",
+                least = *LETTERS.start(),
+                most = *LETTERS.end()
+            )));
         }
     }
     words.sort();
@@ -180,22 +206,43 @@ fn words(table: &Table, desk: &mut Desk) -> Vec<String> {
     words
 }
 
-fn chosen(table: &Table, key: &'static str, figures: &[String], desk: &mut Desk) -> Vec<At<String>> {
-    let Some(read) = table.names(key, desk) else { return Vec::new() };
-    read.value.into_iter().filter(|family| is_family(family, figures, desk.notes)).collect()
+fn chosen(
+    table: &Table,
+    key: &'static str,
+    figures: &[String],
+    desk: &mut Desk,
+) -> Vec<At<String>> {
+    let Some(read) = table.names(key, desk) else {
+        return Vec::new();
+    };
+    read.value
+        .into_iter()
+        .filter(|family| is_family(family, figures, desk.notes))
+        .collect()
 }
 
 /// Whether a family is one of ours or the user's; one that is not is told.
 pub fn is_family(family: &At<String>, figures: &[String], notes: &mut Vec<Note>) -> bool {
-    let ours = || marking::families().iter().map(|family| family.name()).chain(figures.iter().map(String::as_str));
+    let ours = || {
+        marking::families()
+            .iter()
+            .map(|family| family.name())
+            .chain(figures.iter().map(String::as_str))
+    };
     let found = ours().any(|name| name == family.value);
     if !found {
-        let note = Note::error(family.at.clone(), msg!("family-unknown", family = &family.value));
+        let note = Note::error(
+            family.at.clone(),
+            msg!("family-unknown", family = &family.value),
+        );
         let note = match nearest(&family.value, ours()) {
             Some(near) => note.mend(msg!("did-you-mean", near = near)),
             None => note.mend(msg!("family-draw", family = &family.value)),
         };
-        notes.push(note.expected(msg!("one-of", names = ours().map(str::to_owned).collect::<Vec<_>>())));
+        notes.push(note.expected(msg!(
+            "one-of",
+            names = ours().map(str::to_owned).collect::<Vec<_>>()
+        )));
     }
     found
 }
@@ -210,24 +257,35 @@ fn so_many(age: &At<String>, value: &Spanned<DeValue>, desk: &mut Desk) -> Optio
         Ok(years) if (0.0..=18.0).contains(&years) => years,
         _ => {
             desk.notes.push(
-                Note::error(age.at.clone(), msg!("age-odd", age = &age.value)).expected(msg!("age-want")),
+                Note::error(age.at.clone(), msg!("age-odd", age = &age.value))
+                    .expected(msg!("age-want")),
             );
             return None;
         }
     };
     if let DeValue::Table(_) = value.get_ref() {
         // A bare 3.5 is a key within a key.
-        desk.notes.push(Note::error(age.at.clone(), msg!("age-bare")).mend(msg!("age-quote")));
+        desk.notes
+            .push(Note::error(age.at.clone(), msg!("age-bare")).mend(msg!("age-quote")));
         return None;
     }
     match table::number(value.get_ref()) {
         Some(count) if (0.0..=MOST).contains(&count) && count.fract() == 0.0 => {
-            let middle = if age.value.contains('.') { years } else { years + 0.5 };
+            let middle = if age.value.contains('.') {
+                years
+            } else {
+                years + 0.5
+            };
             Some((middle, count as u32))
         }
         _ => {
-            let expected = msg!("want-between", low = Fact::Number(0.0, 0), high = Fact::Number(MOST, 0));
-            desk.notes.push(Note::error(at, msg!("age-count", age = &age.value)).expected(expected));
+            let expected = msg!(
+                "want-between",
+                low = Fact::Number(0.0, 0),
+                high = Fact::Number(MOST, 0)
+            );
+            desk.notes
+                .push(Note::error(at, msg!("age-count", age = &age.value)).expected(expected));
             None
         }
     }
@@ -241,7 +299,13 @@ mod tests {
         let source = Source::new("programme.toml", text);
         let mut notes = Vec::new();
         let ledger = Ledger::shipped().expect("the shipped ledger reads");
-        let read = programme(&source, Units::Feet, &ledger, &["fish".to_owned()], &mut notes);
+        let read = programme(
+            &source,
+            Units::Feet,
+            &ledger,
+            &["fish".to_owned()],
+            &mut notes,
+        );
         let told = notes.iter().map(|note| {
             let at = note.at.as_ref().expect("a place");
             (note.what.key, text[at.start..at.end].to_owned())
@@ -259,20 +323,49 @@ mod tests {
              tape = { \"150 ft\" = 6 }\ngrit = { \"5 lb\" = 9.5 }\nsheet = 8\n",
         );
         assert_eq!(told, []);
-        assert_eq!((read.sessions_a_week, read.minutes, read.weeks, read.staff), (4, 35.0, 12, 3));
+        assert_eq!(
+            (read.sessions_a_week, read.minutes, read.weeks, read.staff),
+            (4, 35.0, 12, 3)
+        );
         assert_eq!(read.starts, Some(jiff::civil::date(2026, 9, 14)));
-        assert_eq!((read.weights[&Skill::Hop], read.weights[&Skill::Slide], read.weights[&Skill::Jump]), (2.0, 0.0, 1.0));
+        assert_eq!(
+            (
+                read.weights[&Skill::Hop],
+                read.weights[&Skill::Slide],
+                read.weights[&Skill::Jump]
+            ),
+            (2.0, 0.0, 1.0)
+        );
         assert_eq!(read.words, ["cat", "niño", "sun"]);
         assert_eq!(read.ages, [(3.5, 8), (4.25, 2), (5.5, 0)]);
         assert_eq!(read.palette, Some(Ground::Concrete));
-        let names = |families: &[At<String>]| families.iter().map(|f| f.value.clone()).collect::<Vec<_>>();
-        assert_eq!((names(&read.wanted), names(&read.refused)), (vec!["brook".into(), "fish".into()], vec!["court".into()]));
+        let names =
+            |families: &[At<String>]| families.iter().map(|f| f.value.clone()).collect::<Vec<_>>();
+        assert_eq!(
+            (names(&read.wanted), names(&read.refused)),
+            (vec!["brook".into(), "fish".into()], vec!["court".into()])
+        );
         // By size; a gallon is 231 cubic inches, an inch 25.4 mm.
         let sizes: Vec<f64> = read.prices.paint.iter().map(|can| can.size).collect();
         assert_eq!(sizes, [0.946_352_946, 3.785_411_784]);
-        assert_eq!(read.prices.tape, [Package { size: 45.72, price: 6.0 }]);
-        assert_eq!(read.prices.grit, [Package { size: 2.267_962, price: 9.5 }]);
-        assert_eq!((read.prices.primer[0].size, read.prices.sheet), (2.5, Some(8.0)));
+        assert_eq!(
+            read.prices.tape,
+            [Package {
+                size: 45.72,
+                price: 6.0
+            }]
+        );
+        assert_eq!(
+            read.prices.grit,
+            [Package {
+                size: 2.267_962,
+                price: 9.5
+            }]
+        );
+        assert_eq!(
+            (read.prices.primer[0].size, read.prices.sheet),
+            (2.5, Some(8.0))
+        );
     }
 
     #[test]
@@ -281,23 +374,46 @@ mod tests {
             ("sessions_a_week = 0\n", "number-outside", "0"),
             ("minutes = 3\n", "number-outside", "3"),
             ("staff = 2.5\n", "number-not-whole", "2.5"),
-            ("starts = 2026-09-14T09:00:00\n", "value-type", "2026-09-14T09:00:00"),
+            (
+                "starts = 2026-09-14T09:00:00\n",
+                "value-type",
+                "2026-09-14T09:00:00",
+            ),
             ("[weights]\nhopp = 1\n", "key-unknown", "hopp"),
             ("[weights]\nrun = 1\n", "key-unknown", "run"),
             ("words = [\"cat 1\"]\n", "word-odd", "\"cat 1\""),
             ("palette = \"grass\"\n", "word-unknown", "\"grass\""),
-            ("[families]\nwanted = [\"brok\"]\n", "family-unknown", "\"brok\""),
-            ("[families]\nwanted = [\"brook\"]\nrefused = [\"brook\"]\n", "family-both", "\"brook\""),
+            (
+                "[families]\nwanted = [\"brok\"]\n",
+                "family-unknown",
+                "\"brok\"",
+            ),
+            (
+                "[families]\nwanted = [\"brook\"]\nrefused = [\"brook\"]\n",
+                "family-both",
+                "\"brook\"",
+            ),
             ("ages = { 3.5 = 2 }\n", "age-bare", "3"),
             ("ages = { three = 2 }\n", "age-odd", "three"),
             ("ages = { 3 = 2.5 }\n", "age-count", "2.5"),
             ("[prices]\npaint = { big = 46 }\n", "package-size", "big"),
-            ("[prices]\npaint = { \"1 kg\" = 46 }\n", "package-size", "\"1 kg\""),
-            ("[prices]\npaint = { \"1 L\" = \"9\" }\n", "package-price", "\"9\""),
+            (
+                "[prices]\npaint = { \"1 kg\" = 46 }\n",
+                "package-size",
+                "\"1 kg\"",
+            ),
+            (
+                "[prices]\npaint = { \"1 L\" = \"9\" }\n",
+                "package-price",
+                "\"9\"",
+            ),
         ] {
             assert_eq!(check(text).1, [(key, at.to_owned())], "{text}");
         }
-        let none: String = Skill::TAUGHT.iter().map(|skill| format!("{} = 0\n", skill.word())).collect();
+        let none: String = Skill::TAUGHT
+            .iter()
+            .map(|skill| format!("{} = 0\n", skill.word()))
+            .collect();
         assert_eq!(check(&format!("[weights]\n{none}")).1[0].0, "weights-none");
     }
 
@@ -305,7 +421,10 @@ mod tests {
     fn nothing_said_is_as_usual() {
         let (read, told) = check("");
         assert_eq!(told, []);
-        assert_eq!((read.sessions_a_week, read.minutes, read.weeks, read.staff), (3, 30.0, 8, 2));
+        assert_eq!(
+            (read.sessions_a_week, read.minutes, read.weeks, read.staff),
+            (3, 30.0, 8, 2)
+        );
         assert!(read.weights.values().all(|weight| *weight == 1.0) && read.weights.len() == 6);
     }
 }
