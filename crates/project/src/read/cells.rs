@@ -53,6 +53,8 @@ impl Row {
 
 /// The rows of a file with these columns; every fault of the table is told.
 pub fn read(source: &Source, needed: &[&'static str], wanted: &[&'static str], notes: &mut Vec<Note>) -> Option<Cells> {
+    #[cfg(test)]
+    crate::read::format::heard(&source.name, needed.iter().chain(wanted).copied());
     let mark = separator(&source.text);
     let mut lines = split(source, mark, notes).into_iter();
     let Some(header) = lines.next() else {

@@ -5,6 +5,8 @@ mod cells;
 mod class;
 mod figures;
 pub mod files;
+#[cfg(test)]
+mod format;
 pub mod layout;
 mod names;
 mod network;

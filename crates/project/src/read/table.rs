@@ -98,6 +98,8 @@ impl<'t> Table<'t> {
     /// Tells every key that nobody asked for.
     pub fn finish(self, desk: &mut Desk) {
         let known = self.known.into_inner();
+        #[cfg(test)]
+        crate::read::format::heard(&desk.source.name, known.iter().copied());
         for key in self.entries.keys() {
             if known.contains(key.get_ref().as_ref()) {
                 continue;
