@@ -17,9 +17,9 @@ pub mod traced;
 pub mod write;
 mod yard;
 
+pub use globe::Degrees;
 pub use read::about::{About, Paper};
 pub use read::{Project, read};
 pub use relaid::write_layout;
-pub use globe::Degrees;
 pub use traced::{Traced, from_outline};
 pub use yard::yard;

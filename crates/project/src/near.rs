@@ -11,7 +11,12 @@ pub fn nearest<'a>(word: &str, known: impl IntoIterator<Item = &'a str>) -> Opti
     };
     known
         .into_iter()
-        .map(|known| (strsim::damerau_levenshtein(&lower, &known.to_lowercase()), known))
+        .map(|known| {
+            (
+                strsim::damerau_levenshtein(&lower, &known.to_lowercase()),
+                known,
+            )
+        })
         .filter(|(steps, _)| *steps <= allowed)
         .min_by_key(|(steps, known)| (*steps, *known))
         .map(|(_, known)| known)

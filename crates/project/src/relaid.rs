@@ -365,6 +365,21 @@ mod tests {
     }
 
     proptest! {
+        /// Whatever stands in the file, the answer is TOML that says the same when written
+        /// again, or a refusal.
+        #[test]
+        fn any_file_is_written_again_or_refused(at in 0..OLD.len(), end in 0..OLD.len(), with in "[\\[\\]{}=\"'#.a-z0-9\n ]{0,6}") {
+            let (at, end) = (at.min(end), at.max(end));
+            prop_assume!(OLD.is_char_boundary(at) && OLD.is_char_boundary(end));
+            let odd = format!("{}{with}{}", &OLD[..at], &OLD[end..]);
+            let markings = [brook("brook1", [1.0, 2.0], 0.0, false), brook("brook3", [3.0, 4.0], 10.0, true)];
+            if let Some(text) = write_layout(&odd, &markings, Units::Metres).value {
+                prop_assert!(text.parse::<DocumentMut>().is_ok(), "{odd}\nbecame\n{text}");
+                let again = write_layout(&text, &markings, Units::Metres).value;
+                prop_assert_eq!(again, Some(text));
+            }
+        }
+
         /// What is written is read as it was meant, to the micrometre and microdegree, in
         /// either unit and over any older file.
         #[test]

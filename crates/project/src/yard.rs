@@ -2,9 +2,12 @@
 
 use std::collections::BTreeMap;
 
-use geo::{Coord, Distance, Euclidean, Intersects, Line, LineString, Point, Polygon, Validation, Winding};
+use geo::{
+    Coord, Distance, Euclidean, Intersects, Line, LineString, Point, Polygon, Validation, Winding,
+};
 use ground::yard::{
-    Door, Edge, EdgeKind, Fixture, FixtureKind, Footprint, Gate, More, Remark, Seat, Surface, Wanted, Yard,
+    Door, Edge, EdgeKind, Fixture, FixtureKind, Footprint, Gate, More, Remark, Seat, Surface,
+    Wanted, Yard,
 };
 use jiff::civil::Date;
 use note::{Note, Noted, Place, msg};
@@ -22,7 +25,10 @@ pub fn yard(project: &Project, survey: &Survey) -> Noted<Option<Yard>> {
         .boundary
         .iter()
         .filter_map(|id| survey.points.get(*id))
-        .map(|point| Coord { x: point.x, y: point.y })
+        .map(|point| Coord {
+            x: point.x,
+            y: point.y,
+        })
         .collect();
     if corners.len() < 3 {
         return Noted { value: None, notes };
@@ -44,22 +50,45 @@ pub fn yard(project: &Project, survey: &Survey) -> Noted<Option<Yard>> {
             })
         })
         .collect();
-    let fixtures = surveyed.fixtures.iter().filter_map(|stood| fixture(stood, &points, &mut notes)).collect();
+    let fixtures = surveyed
+        .fixtures
+        .iter()
+        .filter_map(|stood| fixture(stood, &points, &mut notes))
+        .collect();
     let (mut doors, mut gates) = (Vec::new(), Vec::new());
     for opening in &surveyed.openings {
-        let Some((jambs, hinge)) = jambs(opening, &points) else { continue };
+        let Some((jambs, hinge)) = jambs(opening, &points) else {
+            continue;
+        };
         let (name, at) = (opening.name.value.clone(), Some(opening.at.clone()));
         if opening.gate {
-            gates.push(Gate { name, posts: jambs, hinge, opens_in: opening.inward, at });
+            gates.push(Gate {
+                name,
+                posts: jambs,
+                hinge,
+                opens_in: opening.inward,
+                at,
+            });
         } else {
-            doors.push(Door { name, jambs, hinge, opens_out: opening.inward, at });
+            doors.push(Door {
+                name,
+                jambs,
+                hinge,
+                opens_out: opening.inward,
+                at,
+            });
         }
     }
     let known: Vec<&str> = surveyed
         .openings
         .iter()
         .map(|opening| opening.name.value.as_str())
-        .chain(surveyed.fixtures.iter().map(|fixture| fixture.name.value.as_str()))
+        .chain(
+            surveyed
+                .fixtures
+                .iter()
+                .map(|fixture| fixture.name.value.as_str()),
+        )
         .collect();
     let leads = |end: &Named| known.contains(&end.value.as_str());
     let routes = surveyed
@@ -73,18 +102,40 @@ pub fn yard(project: &Project, survey: &Survey) -> Noted<Option<Yard>> {
             at: Some(way.at.clone()),
         })
         .collect();
-    let stands = surveyed.stands.iter().filter_map(|stand| points.find(stand)).collect();
+    let stands = surveyed
+        .stands
+        .iter()
+        .filter_map(|stand| points.find(stand))
+        .collect();
     let remarks = surveyed
         .remarks
         .iter()
         .filter_map(|remark| {
             let outline = points.outline(&remark.outline, &remark.at, &mut notes)?;
-            Some(Remark { outline, is: remark.is, says: remark.says.clone(), at: Some(remark.at.clone()) })
+            Some(Remark {
+                outline,
+                is: remark.is,
+                says: remark.says.clone(),
+                at: Some(remark.at.clone()),
+            })
         })
         .collect();
-    let yard = Yard { boundary, edges, surfaces, fixtures, doors, gates, routes, stands, remarks };
+    let yard = Yard {
+        boundary,
+        edges,
+        surfaces,
+        fixtures,
+        doors,
+        gates,
+        routes,
+        stands,
+        remarks,
+    };
     outside(&yard, &surveyed.stands, &mut notes);
-    Noted { value: Some(yard), notes }
+    Noted {
+        value: Some(yard),
+        notes,
+    }
 }
 
 /// The adjusted points by name.
@@ -94,8 +145,17 @@ struct Points<'a> {
 
 impl Points<'_> {
     fn of(survey: &Survey) -> Points<'_> {
-        let place = |point: &survey::result::Point| Coord { x: point.x, y: point.y };
-        Points { places: survey.points.iter().map(|point| (point.name.as_str(), place(point))).collect() }
+        let place = |point: &survey::result::Point| Coord {
+            x: point.x,
+            y: point.y,
+        };
+        Points {
+            places: survey
+                .points
+                .iter()
+                .map(|point| (point.name.as_str(), place(point)))
+                .collect(),
+        }
     }
 
     /// Names that lead nowhere are told when the files are read.
@@ -111,8 +171,11 @@ impl Points<'_> {
             return Some(polygon);
         }
         notes.push(
-            Note::error(stretch(names).unwrap_or_else(|| at.clone()), msg!("outline-crosses"))
-                .mend(msg!("outline-order")),
+            Note::error(
+                stretch(names).unwrap_or_else(|| at.clone()),
+                msg!("outline-crosses"),
+            )
+            .mend(msg!("outline-order")),
         );
         None
     }
@@ -140,7 +203,10 @@ fn days(since: Date, today: Option<Date>) -> Option<i64> {
 fn outside(yard: &Yard, stands: &[Named], notes: &mut Vec<Note>) {
     let inside = |shape: &Polygon<f64>| yard.boundary.intersects(shape);
     let mut tell = |name: &str, at: &Option<Place>| {
-        notes.push(Note::warning(at.clone(), msg!("outside-yard", name = name)).mend(msg!("outside-yard-mend")));
+        notes.push(
+            Note::warning(at.clone(), msg!("outside-yard", name = name))
+                .mend(msg!("outside-yard-mend")),
+        );
     };
     for fixture in &yard.fixtures {
         let within = match &fixture.shape {
@@ -154,10 +220,18 @@ fn outside(yard: &Yard, stands: &[Named], notes: &mut Vec<Note>) {
             tell(&fixture.name, &fixture.at);
         }
     }
-    for surface in yard.surfaces.iter().filter(|surface| !inside(&surface.outline)) {
+    for surface in yard
+        .surfaces
+        .iter()
+        .filter(|surface| !inside(&surface.outline))
+    {
         tell("surface", &surface.at);
     }
-    for remark in yard.remarks.iter().filter(|remark| !inside(&remark.outline)) {
+    for remark in yard
+        .remarks
+        .iter()
+        .filter(|remark| !inside(&remark.outline))
+    {
         tell("note", &remark.at);
     }
     for (at, stand) in yard.stands.iter().zip(stands) {
@@ -170,7 +244,10 @@ fn outside(yard: &Yard, stands: &[Named], notes: &mut Vec<Note>) {
 fn fixture(stood: &Stood, points: &Points, notes: &mut Vec<Note>) -> Option<Fixture> {
     let shape = match &stood.shape {
         Shape::Outline(names) => Footprint::Outline(points.outline(names, &stood.at, notes)?),
-        Shape::Disc(at, radius) => Footprint::Disc { centre: points.find(at)?, radius: *radius },
+        Shape::Disc(at, radius) => Footprint::Disc {
+            centre: points.find(at)?,
+            radius: *radius,
+        },
         Shape::Beam([from, to]) => {
             let (from, to) = (points.find(from), points.find(to));
             Footprint::Beam(from?, to?)
@@ -185,15 +262,19 @@ fn fixture(stood: &Stood, points: &Points, notes: &mut Vec<Note>) -> Option<Fixt
             More::Slide { exit }
         }
         FixtureKind::Swing => match stood.pivot {
-            Some(pivot) => {
-                More::Swing { pivot, seat: stood.seat.unwrap_or(Seat::Belt), seat_top: stood.seat_top }
-            }
+            Some(pivot) => More::Swing {
+                pivot,
+                seat: stood.seat.unwrap_or(Seat::Belt),
+                seat_top: stood.seat_top,
+            },
             None => More::Nothing,
         },
-        FixtureKind::TyreSwing => {
-            stood.members.map_or(More::Nothing, |members| More::TyreSwing { members })
-        }
-        FixtureKind::Rocker => More::Rocker { standing: stood.standing },
+        FixtureKind::TyreSwing => stood
+            .members
+            .map_or(More::Nothing, |members| More::TyreSwing { members }),
+        FixtureKind::Rocker => More::Rocker {
+            standing: stood.standing,
+        },
         _ => More::Nothing,
     };
     Some(Fixture {
@@ -212,15 +293,26 @@ type Jambs = ([Coord<f64>; 2], Option<usize>);
 
 fn jambs(opening: &Opening, points: &Points) -> Option<Jambs> {
     let ends = [&opening.from, &opening.to];
-    let hinge = opening.hinge.as_ref().and_then(|hinge| ends.iter().position(|end| end.value == hinge.value));
-    Some(([points.find(&opening.from)?, points.find(&opening.to)?], hinge))
+    let hinge = opening
+        .hinge
+        .as_ref()
+        .and_then(|hinge| ends.iter().position(|end| end.value == hinge.value));
+    Some((
+        [points.find(&opening.from)?, points.find(&opening.to)?],
+        hinge,
+    ))
 }
 
 /// How far (metres) a named end of an edge may stand off the boundary and still be on it.
 const ON_BOUNDARY: f64 = 0.25;
 
 /// The sides of the boundary by what they are; what nobody names is a wall.
-fn edges(corners: &[Coord<f64>], sides: &[Side], points: &Points, notes: &mut Vec<Note>) -> Vec<Edge> {
+fn edges(
+    corners: &[Coord<f64>],
+    sides: &[Side],
+    points: &Points,
+    notes: &mut Vec<Note>,
+) -> Vec<Edge> {
     let rim = Rim::of(corners);
     let mut stretches: Vec<(f64, f64, EdgeKind)> = Vec::new();
     for side in sides {
@@ -230,14 +322,26 @@ fn edges(corners: &[Coord<f64>], sides: &[Side], points: &Points, notes: &mut Ve
             if off <= ON_BOUNDARY {
                 return Some(along);
             }
-            notes.push(Note::error(name.at.clone(), msg!("edge-off-boundary", point = &name.value)).mend(msg!("edge-corners")));
+            notes.push(
+                Note::error(
+                    name.at.clone(),
+                    msg!("edge-off-boundary", point = &name.value),
+                )
+                .mend(msg!("edge-corners")),
+            );
             None
         };
         let (from, to) = (end(&side.from), end(&side.to));
-        let (Some(from), Some(to)) = (from, to) else { continue };
+        let (Some(from), Some(to)) = (from, to) else {
+            continue;
+        };
         // Either way of writing a side is understood: the shorter way round is meant.
         let ahead = (to - from).rem_euclid(rim.length);
-        let (start, length) = if 2.0 * ahead <= rim.length { (from, ahead) } else { (to, rim.length - ahead) };
+        let (start, length) = if 2.0 * ahead <= rim.length {
+            (from, ahead)
+        } else {
+            (to, rim.length - ahead)
+        };
         if length <= 0.0 {
             notes.push(Note::error(side.to.at.clone(), msg!("edge-no-length")));
             continue;
@@ -270,7 +374,11 @@ impl Rim {
             length += libm::hypot(side[1].x - side[0].x, side[1].y - side[0].y);
             along.push(length);
         }
-        Rim { corners: closed, along, length }
+        Rim {
+            corners: closed,
+            along,
+            length,
+        }
     }
 
     /// Metres along to the place nearest to `at`, and how far off it is.
@@ -293,11 +401,21 @@ impl Rim {
     }
 
     fn at(&self, along: f64) -> Coord<f64> {
-        let side = self.along.partition_point(|start| *start <= along).clamp(1, self.corners.len() - 1);
+        let side = self
+            .along
+            .partition_point(|start| *start <= along)
+            .clamp(1, self.corners.len() - 1);
         let (from, to) = (self.corners[side - 1], self.corners[side]);
         let span = self.along[side] - self.along[side - 1];
-        let share = if span > 0.0 { ((along - self.along[side - 1]) / span).clamp(0.0, 1.0) } else { 0.0 };
-        Coord { x: from.x + share * (to.x - from.x), y: from.y + share * (to.y - from.y) }
+        let share = if span > 0.0 {
+            ((along - self.along[side - 1]) / span).clamp(0.0, 1.0)
+        } else {
+            0.0
+        };
+        Coord {
+            x: from.x + share * (to.x - from.x),
+            y: from.y + share * (to.y - from.y),
+        }
     }
 
     /// The whole rim in pieces of one kind and one side each; later stretches win.
@@ -315,7 +433,10 @@ impl Rim {
                     .rev()
                     .find(|(from, to, _)| (*from..=*to).contains(&middle))
                     .map_or(EdgeKind::Wall, |(_, _, is)| *is);
-                Edge { line: LineString::new(vec![self.at(pair[0]), self.at(pair[1])]), is }
+                Edge {
+                    line: LineString::new(vec![self.at(pair[0]), self.at(pair[1])]),
+                    is,
+                }
             })
             .collect()
     }

@@ -1,6 +1,11 @@
 //! Whatever is in the files, the house answers: no bytes make it fall over, and what it
 //! says points into the files.
 
+#![allow(
+    clippy::expect_used,
+    reason = "clippy knows test functions, but not the helpers beside them"
+)]
+
 use std::fs;
 use std::path::Path;
 
@@ -15,10 +20,22 @@ const FILES: [(&str, &str); 8] = [
     ("tape.csv", include_str!("../../../demo/tape.csv")),
     ("survey.toml", include_str!("../../../demo/survey.toml")),
     ("children.csv", include_str!("../../../demo/children.csv")),
-    ("programme.toml", include_str!("../../../demo/programme.toml")),
-    ("layout.toml", "[[marking]]\nname = \"one\"\nfamily = \"brook\"\nat = [7.2, \"4,1 m\"]\nturn = 30\n[marking.lengths]\nnarrow = 0.2\nwide = 0.75\nlength = 3\n"),
-    ("overrides.toml", "[wren]\nfoot = \"15 cm\"\n[wren.hop]\nm = \"32 cm\"\ncan = 0.9\n"),
-    ("trials.csv", "child,marking,activity,n,good\nwren,one,jump,5,4\n"),
+    (
+        "programme.toml",
+        include_str!("../../../demo/programme.toml"),
+    ),
+    (
+        "layout.toml",
+        "[[marking]]\nname = \"one\"\nfamily = \"brook\"\nat = [7.2, \"4,1 m\"]\nturn = 30\n[marking.lengths]\nnarrow = 0.2\nwide = 0.75\nlength = 3\n",
+    ),
+    (
+        "overrides.toml",
+        "[wren]\nfoot = \"15 cm\"\n[wren.hop]\nm = \"32 cm\"\ncan = 0.9\n",
+    ),
+    (
+        "trials.csv",
+        "child,marking,activity,n,good\nwren,one,jump,5,4\n",
+    ),
 ];
 
 /// What a slip of the hand, the editor or the disk does to a file.
@@ -36,8 +53,30 @@ enum Slip {
 
 /// Leans to the marks that the formats live on, and to odd numbers and letters.
 const TYPED: [&str; 24] = [
-    "\"", "'", ",", ";", "\n", "\r", "#", "[", "]", "[[", "]]", "=", "{", "}", "\u{feff}", "\t", "é", "′", "-", "1e999",
-    "NaN", "99999999999999999999", "0", "\u{0}",
+    "\"",
+    "'",
+    ",",
+    ";",
+    "\n",
+    "\r",
+    "#",
+    "[",
+    "]",
+    "[[",
+    "]]",
+    "=",
+    "{",
+    "}",
+    "\u{feff}",
+    "\t",
+    "é",
+    "′",
+    "-",
+    "1e999",
+    "NaN",
+    "99999999999999999999",
+    "0",
+    "\u{0}",
 ];
 
 fn any_slip() -> impl Strategy<Value = Slip> {
@@ -92,7 +131,11 @@ fn told(dir: &Path) -> Result<String, TestCaseError> {
     for note in &notes {
         for at in note.at.iter().chain(&note.also) {
             if let Some(text) = files.get(&at.file) {
-                prop_assert!(at.start <= at.end && at.end <= text.len(), "{:?} is not in the file", at);
+                prop_assert!(
+                    at.start <= at.end && at.end <= text.len(),
+                    "{:?} is not in the file",
+                    at
+                );
             }
         }
         for language in Language::ALL {
@@ -111,7 +154,10 @@ fn folder(files: &[(&str, Vec<u8>)]) -> tempfile::TempDir {
 }
 
 fn sound() -> Vec<(&'static str, Vec<u8>)> {
-    FILES.iter().map(|(name, text)| (*name, text.as_bytes().to_vec())).collect()
+    FILES
+        .iter()
+        .map(|(name, text)| (*name, text.as_bytes().to_vec()))
+        .collect()
 }
 
 #[test]

@@ -53,8 +53,7 @@ fn full() -> tempfile::TempDir {
         }
     }
     fs::create_dir_all(dir.path().join("figures")).expect("a folder");
-    let mut write =
-        |name: &str, text: &str| fs::write(dir.path().join(name), text).expect("a file");
+    let write = |name: &str, text: &str| fs::write(dir.path().join(name), text).expect("a file");
     write(
         "figures/fish.svg",
         "<svg xmlns=\"http://www.w3.org/2000/svg\"/>",

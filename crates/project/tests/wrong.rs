@@ -7,6 +7,11 @@
 //! rest of the file. `CHALKYARD_BLESS=1` writes what the house says now: read it before
 //! it is kept.
 
+#![allow(
+    clippy::expect_used,
+    reason = "clippy knows test functions, but not the helpers beside them"
+)]
+
 use std::collections::BTreeMap;
 use std::fmt::Write;
 use std::fs;
@@ -37,7 +42,11 @@ fn case(text: &str) -> Case {
         let (name, marks) = head.split_once(' ').unwrap_or((head, ""));
         files.insert(name.to_owned(), bytes(name, marks, body));
     }
-    Case { story: story.to_owned(), files, says }
+    Case {
+        story: story.to_owned(),
+        files,
+        says,
+    }
 }
 
 fn bytes(name: &str, marks: &str, body: &str) -> Option<Vec<u8>> {
@@ -62,7 +71,11 @@ fn bytes(name: &str, marks: &str, body: &str) -> Option<Vec<u8>> {
         let units = std::iter::once(0xfeff).chain(text.encode_utf16());
         Some(units.flat_map(u16::to_le_bytes).collect())
     } else if marked("latin-1") {
-        Some(text.chars().map(|mark| u8::try_from(u32::from(mark)).expect("latin-1")).collect())
+        Some(
+            text.chars()
+                .map(|mark| u8::try_from(u32::from(mark)).expect("latin-1"))
+                .collect(),
+        )
     } else {
         Some(text.into_bytes())
     }
@@ -91,7 +104,9 @@ fn folder(files: &BTreeMap<String, Option<Vec<u8>>>) -> tempfile::TempDir {
 fn told(dir: &Path) -> (Vec<Note>, Sheaf, Units) {
     let read = project::read(dir);
     let mut notes = read.notes;
-    let Some(project) = read.value else { return (notes, Sheaf::new(), Units::Metres) };
+    let Some(project) = read.value else {
+        return (notes, Sheaf::new(), Units::Metres);
+    };
     if let (false, Some(network)) = (any_error(&notes), &project.network) {
         let survey = survey::adjust(network, &project.ledger).pour(&mut notes);
         if let (false, Some(survey)) = (any_error(&notes), survey) {
@@ -128,11 +143,20 @@ fn every_mistake_is_told_in_its_place_and_nothing_is_written() {
     for path in cases() {
         let text = fs::read_to_string(&path).expect("a case");
         let case = case(&text);
-        assert!(!case.story.trim().is_empty(), "{} tells no story", path.display());
+        assert!(
+            !case.story.trim().is_empty(),
+            "{} tells no story",
+            path.display()
+        );
         let dir = folder(&case.files);
         let before = listing(dir.path());
         let (notes, files, units) = told(dir.path());
-        assert_eq!(listing(dir.path()), before, "{}: something was written", path.display());
+        assert_eq!(
+            listing(dir.path()),
+            before,
+            "{}: something was written",
+            path.display()
+        );
         let mut says = String::new();
         for note in &notes {
             says += &words::render(note, &files, Catalogue::of(Language::En), units, false);
@@ -141,7 +165,12 @@ fn every_mistake_is_told_in_its_place_and_nothing_is_written() {
             let kept = text.split("\n== says\n").next().unwrap_or(&text).trim_end();
             fs::write(&path, format!("{kept}\n== says\n{says}")).expect("a case");
         } else if says != case.says {
-            _ = write!(differ, "\n{}: the house says\n{says}\nnot\n{}", path.display(), case.says);
+            _ = write!(
+                differ,
+                "\n{}: the house says\n{says}\nnot\n{}",
+                path.display(),
+                case.says
+            );
         }
     }
     assert!(differ.is_empty(), "{differ}");
@@ -157,10 +186,18 @@ fn there_are_sixty_mistakes_and_each_is_told() {
         let (notes, ..) = told(dir.path());
         assert!(!notes.is_empty(), "{} is not noticed", path.display());
         for note in &notes {
-            for message in [Some(&note.what), note.expected.as_ref(), note.mend.as_ref()].into_iter().flatten() {
+            for message in [Some(&note.what), note.expected.as_ref(), note.mend.as_ref()]
+                .into_iter()
+                .flatten()
+            {
                 for language in Language::ALL {
                     let words = Catalogue::of(language);
-                    assert!(words.has(message.key), "{}: {} in {language:?}", path.display(), message.key);
+                    assert!(
+                        words.has(message.key),
+                        "{}: {} in {language:?}",
+                        path.display(),
+                        message.key
+                    );
                     let says = words.say(message, Units::Metres);
                     // What a sentence asks for and does not get stays in braces.
                     assert!(!says.contains("{$"), "{}: {says}", path.display());

@@ -82,7 +82,7 @@ fn shortest(mut top: u64, mut under: u64) -> Option<String> {
     if top == 0 {
         return None;
     }
-    while top % 2 == 0 && under % 2 == 0 {
+    while top.is_multiple_of(2) && under.is_multiple_of(2) {
         top /= 2;
         under /= 2;
     }

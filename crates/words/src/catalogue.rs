@@ -138,6 +138,8 @@ impl Catalogue {
         match fact {
             Fact::Text(text) => FluentValue::from(text.clone()),
             Fact::Count(count) => FluentValue::from(*count as f64),
+            // A small whole number stays a number, so that a sentence can choose by it.
+            Fact::Number(value, 0) if value.abs() < 1e4 => FluentValue::from(value.round()),
             Fact::Number(value, places) => {
                 FluentValue::from(number::decimal(*value, usize::from(*places), language))
             }

@@ -1,6 +1,11 @@
 //! Both languages say everything, with the same facts, and every key that the rooms use
 //! has its sentence.
 
+#![allow(
+    clippy::expect_used,
+    reason = "clippy knows test functions, but not the helpers beside them"
+)]
+
 use std::collections::{BTreeMap, BTreeSet};
 use std::path::{Path, PathBuf};
 

@@ -61,16 +61,26 @@ impl Default for About {
 }
 
 /// The words of `clear_zones`.
-pub const STANDARDS: [(&str, Standard); 2] =
-    [("us-handbook", Standard::UsHandbook), ("european-norm", Standard::EuropeanNorm)];
+pub const STANDARDS: [(&str, Standard); 2] = [
+    ("us-handbook", Standard::UsHandbook),
+    ("european-norm", Standard::EuropeanNorm),
+];
 
 /// Reads the file; what cannot be read keeps its default, and is told.
 pub fn about(source: &Source, ledger: &mut Ledger, notes: &mut Vec<Note>) -> About {
     let (root, broken) = table::parse(source, notes);
     let mut about = About::default();
-    let mut desk = Desk { source, units: Units::Metres, notes };
+    let mut desk = Desk {
+        source,
+        units: Units::Metres,
+        notes,
+    };
     let table = Table::new(root.get_ref(), source.whole(), &source.name);
-    if let Some(units) = table.word("units", &[("m", Units::Metres), ("ft", Units::Feet)], &mut desk) {
+    if let Some(units) = table.word(
+        "units",
+        &[("m", Units::Metres), ("ft", Units::Feet)],
+        &mut desk,
+    ) {
         about.units = units.value;
     }
     desk.units = about.units;
@@ -82,26 +92,40 @@ pub fn about(source: &Source, ledger: &mut Ledger, notes: &mut Vec<Note>) -> Abo
         None if table.has("name") || broken => {}
         None => table.missing("name", &mut desk),
     }
-    if let Some(language) = table.word("language", &[("en", Language::En), ("es", Language::Es)], &mut desk) {
+    if let Some(language) = table.word(
+        "language",
+        &[("en", Language::En), ("es", Language::Es)],
+        &mut desk,
+    ) {
         about.language = language.value;
     }
-    if let Some(paper) = table.word("paper", &[("a4", Paper::A4), ("letter", Paper::Letter)], &mut desk) {
+    if let Some(paper) = table.word(
+        "paper",
+        &[("a4", Paper::A4), ("letter", Paper::Letter)],
+        &mut desk,
+    ) {
         about.paper = paper.value;
     }
     if let Some(zones) = table.word("clear_zones", &STANDARDS, &mut desk) {
         about.zones = zones.value;
     }
     if let Some(currency) = table.text("currency", &mut desk) {
-        if currency.value.len() == 3 && currency.value.bytes().all(|byte| byte.is_ascii_uppercase()) {
+        if currency.value.len() == 3 && currency.value.bytes().all(|byte| byte.is_ascii_uppercase())
+        {
             about.currency = currency.value;
         } else {
             desk.notes.push(
-                Note::error(currency.at, msg!("currency-unknown", found = &currency.value))
-                    .expected(msg!("want-currency")),
+                Note::error(
+                    currency.at,
+                    msg!("currency-unknown", found = &currency.value),
+                )
+                .expected(msg!("want-currency")),
             );
         }
     }
-    about.budget = table.within("budget", (0.0, 1e9), &mut desk).map(|budget| budget.value);
+    about.budget = table
+        .within("budget", (0.0, 1e9), &mut desk)
+        .map(|budget| budget.value);
     if let Some(seed) = table.count("seed", (0, u32::MAX), &mut desk) {
         about.seed = u64::from(seed.value);
     }
@@ -134,8 +158,11 @@ fn replace(figures: &Table, ledger: &mut Ledger, desk: &mut Desk) {
                     let number = table::number(other).filter(|number| number.is_finite());
                     if number.is_none() {
                         desk.notes.push(
-                            Note::error(table::place(desk.source, item.span()), msg!("figure-no-number", key = &key.value))
-                                .expected(msg!("want-number")),
+                            Note::error(
+                                table::place(desk.source, item.span()),
+                                msg!("figure-no-number", key = &key.value),
+                            )
+                            .expected(msg!("want-number")),
                         );
                     }
                     number
@@ -154,10 +181,18 @@ fn replace(figures: &Table, ledger: &mut Ledger, desk: &mut Desk) {
                     None => note.mend(msg!("figure-search")),
                 }
             }
-            Err(ReplaceFault::Count { wanted }) => {
-                Note::error(key.at, msg!("figure-count", key = &key.value, wanted = wanted, found = values.len()))
+            Err(ReplaceFault::Count { wanted }) => Note::error(
+                key.at,
+                msg!(
+                    "figure-count",
+                    key = &key.value,
+                    wanted = wanted,
+                    found = values.len()
+                ),
+            ),
+            Err(ReplaceFault::Value) => {
+                Note::error(key.at, msg!("figure-no-number", key = &key.value))
             }
-            Err(ReplaceFault::Value) => Note::error(key.at, msg!("figure-no-number", key = &key.value)),
         };
         desk.notes.push(note);
     }

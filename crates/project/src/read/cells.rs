@@ -34,7 +34,10 @@ impl Row {
 
     /// The next cell of the row that is not empty.
     pub fn after(&self, cell: &At<String>) -> Option<&At<String>> {
-        let later = self.cells.values().filter(|other| other.at.start > cell.at.start);
+        let later = self
+            .cells
+            .values()
+            .filter(|other| other.at.start > cell.at.start);
         later.min_by_key(|other| other.at.start)
     }
 
@@ -52,7 +55,12 @@ impl Row {
 }
 
 /// The rows of a file with these columns; every fault of the table is told.
-pub fn read(source: &Source, needed: &[&'static str], wanted: &[&'static str], notes: &mut Vec<Note>) -> Option<Cells> {
+pub fn read(
+    source: &Source,
+    needed: &[&'static str],
+    wanted: &[&'static str],
+    notes: &mut Vec<Note>,
+) -> Option<Cells> {
     #[cfg(test)]
     crate::read::format::heard(&source.name, needed.iter().chain(wanted).copied());
     let mark = separator(&source.text);
@@ -71,18 +79,27 @@ pub fn read(source: &Source, needed: &[&'static str], wanted: &[&'static str], n
         let known = needed.iter().chain(wanted).find(|column| **column == name);
         match known {
             Some(column) if columns.contains(&Some(*column)) => {
-                notes.push(Note::error(cell.at.clone(), msg!("column-twice", column = *column)));
+                notes.push(Note::error(
+                    cell.at.clone(),
+                    msg!("column-twice", column = *column),
+                ));
                 sound = false;
                 columns.push(None);
             }
             Some(column) => columns.push(Some(*column)),
             None if name.is_empty() => columns.push(None),
             None => {
-                let note = Note::error(cell.at.clone(), msg!("column-unknown", column = &cell.value));
+                let note = Note::error(
+                    cell.at.clone(),
+                    msg!("column-unknown", column = &cell.value),
+                );
                 let all = || needed.iter().chain(wanted).copied();
                 notes.push(match nearest(&name, all()) {
                     Some(near) => note.mend(msg!("did-you-mean", near = near)),
-                    None => note.expected(msg!("one-of", names = all().map(str::to_owned).collect::<Vec<_>>())),
+                    None => note.expected(msg!(
+                        "one-of",
+                        names = all().map(str::to_owned).collect::<Vec<_>>()
+                    )),
                 });
                 sound = false;
                 columns.push(None);
@@ -103,14 +120,32 @@ pub fn read(source: &Source, needed: &[&'static str], wanted: &[&'static str], n
     if !sound {
         return None;
     }
-    let rows = lines.filter_map(|line| row(line, &columns, mark, notes)).collect();
+    let rows = lines
+        .filter_map(|line| row(line, &columns, mark, notes))
+        .collect();
     Some(Cells { rows, mark })
 }
 
-fn row(line: Line, columns: &[Option<&'static str>], mark: char, notes: &mut Vec<Note>) -> Option<Row> {
-    let spare = line.cells.iter().skip(columns.len()).find(|cell| !cell.value.is_empty());
+fn row(
+    line: Line,
+    columns: &[Option<&'static str>],
+    mark: char,
+    notes: &mut Vec<Note>,
+) -> Option<Row> {
+    let spare = line
+        .cells
+        .iter()
+        .skip(columns.len())
+        .find(|cell| !cell.value.is_empty());
     if let Some(spare) = spare {
-        let note = Note::error(spare.at.clone(), msg!("row-too-long", cells = line.cells.len(), columns = columns.len()));
+        let note = Note::error(
+            spare.at.clone(),
+            msg!(
+                "row-too-long",
+                cells = line.cells.len(),
+                columns = columns.len()
+            ),
+        );
         let digits = spare.value.bytes().all(|byte| byte.is_ascii_digit());
         notes.push(match mark {
             ',' if digits => note.mend(msg!("row-decimal-comma")),
@@ -135,7 +170,9 @@ struct Line {
 
 /// A semicolon where the header has one and no comma; else a comma.
 fn separator(text: &str) -> char {
-    let header = text.lines().find(|line| !line.trim().is_empty() && !line.trim_start().starts_with('#'));
+    let header = text
+        .lines()
+        .find(|line| !line.trim().is_empty() && !line.trim_start().starts_with('#'));
     match header {
         Some(header) if header.contains(';') => ';',
         Some(header) if header.contains('\t') && !header.contains(',') => '\t',
@@ -151,7 +188,10 @@ fn split(source: &Source, mark: char, notes: &mut Vec<Note>) -> Vec<Line> {
         let end = text[at..].find('\n').map_or(text.len(), |feed| at + feed);
         let plain = text[at..end].trim();
         // A row of nothing but marks is what a spreadsheet leaves behind.
-        if plain.is_empty() || plain.starts_with('#') || plain.chars().all(|c| c == mark || c == ' ') {
+        if plain.is_empty()
+            || plain.starts_with('#')
+            || plain.chars().all(|c| c == mark || c == ' ')
+        {
             at = end + 1;
             continue;
         }
@@ -168,41 +208,74 @@ fn one(source: &Source, start: usize, mark: char, notes: &mut Vec<Note>) -> (Lin
     let mut cells = Vec::new();
     let mut at = start;
     loop {
-        let blank = text[at..].chars().take_while(|c| *c == ' ' || (*c == '\t' && mark != '\t'));
+        let blank = text[at..]
+            .chars()
+            .take_while(|c| *c == ' ' || (*c == '\t' && mark != '\t'));
         let first = at + blank.map(char::len_utf8).sum::<usize>();
         let (value, from, to, next) = if text[first..].starts_with('"') {
             quoted(source, first, mark, notes)
         } else {
-            let end = text[first..].find([mark, '\n']).map_or(text.len(), |stop| first + stop);
+            let end = text[first..]
+                .find([mark, '\n'])
+                .map_or(text.len(), |stop| first + stop);
             let value = text[first..end].trim_end();
             (value.to_owned(), first, first + value.len(), end)
         };
-        cells.push(At { value: value.trim().to_owned(), at: source.place(from, to) });
+        cells.push(At {
+            value: value.trim().to_owned(),
+            at: source.place(from, to),
+        });
         match text[next..].chars().next() {
             Some(found) if found == mark => at = next + mark.len_utf8(),
             Some(_) => {
                 let end = next;
-                return (Line { at: source.place(start, end), cells }, next + 1);
+                return (
+                    Line {
+                        at: source.place(start, end),
+                        cells,
+                    },
+                    next + 1,
+                );
             }
-            None => return (Line { at: source.place(start, next), cells }, text.len()),
+            None => {
+                return (
+                    Line {
+                        at: source.place(start, next),
+                        cells,
+                    },
+                    text.len(),
+                );
+            }
         }
     }
 }
 
 /// A quoted cell: its value, the stretch inside the quotes, and where the mark or the end
 /// of the line stands.
-fn quoted(source: &Source, open: usize, mark: char, notes: &mut Vec<Note>) -> (String, usize, usize, usize) {
+fn quoted(
+    source: &Source,
+    open: usize,
+    mark: char,
+    notes: &mut Vec<Note>,
+) -> (String, usize, usize, usize) {
     let text = &*source.text;
     let mut value = String::new();
     let mut at = open + 1;
     loop {
         let Some(quote) = text[at..].find('"').map(|quote| at + quote) else {
             // A quote that never closes swallows the file: end it with the line.
-            let end = text[open..].find('\n').map_or(text.len(), |feed| open + feed);
+            let end = text[open..]
+                .find('\n')
+                .map_or(text.len(), |feed| open + feed);
             notes.push(
                 Note::error(source.place(open, end), msg!("quote-open")).mend(msg!("quote-close")),
             );
-            return (text[open + 1..end].trim_end().to_owned(), open + 1, end, end);
+            return (
+                text[open + 1..end].trim_end().to_owned(),
+                open + 1,
+                end,
+                end,
+            );
         };
         value.push_str(&text[at..quote]);
         // `"17' 5 1/4""` is how people write an inch mark in quotes: with no other quote on
@@ -241,7 +314,10 @@ mod tests {
         let found = read(&source, &["a", "b"], &["c"], &mut notes);
         let rows = found.map_or_else(Vec::new, |cells| {
             let one = |row: &Row| {
-                ["a", "b", "c"].iter().map(|c| row.get(c).map_or(String::new(), |x| x.value.clone())).collect()
+                ["a", "b", "c"]
+                    .iter()
+                    .map(|c| row.get(c).map_or(String::new(), |x| x.value.clone()))
+                    .collect()
             };
             cells.rows.iter().map(one).collect()
         });
@@ -263,7 +339,15 @@ mod tests {
 
     #[test]
     fn a_fault_of_the_table_is_told() {
-        for text in ["", "a\n1\n", "a,b,d\n", "a,b,a\n", "a,b\n1,2,3\n", "a,b\n1,\"2\n", "a,b\n\"1\"x,2\n"] {
+        for text in [
+            "",
+            "a\n1\n",
+            "a,b,d\n",
+            "a,b,a\n",
+            "a,b\n1,2,3\n",
+            "a,b\n1,\"2\n",
+            "a,b\n\"1\"x,2\n",
+        ] {
             assert_eq!(rows(text).1, 1, "{text:?}");
         }
     }

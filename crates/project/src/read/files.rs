@@ -17,7 +17,10 @@ pub struct Source {
 impl Source {
     /// A text under a name, a byte-order mark taken off.
     pub fn new(name: &str, text: &str) -> Source {
-        Source { name: name.into(), text: text.strip_prefix('\u{feff}').unwrap_or(text).into() }
+        Source {
+            name: name.into(),
+            text: text.strip_prefix('\u{feff}').unwrap_or(text).into(),
+        }
     }
 
     /// A stretch of it.
@@ -48,7 +51,11 @@ pub fn load(dir: &Path, name: &str, notes: &mut Vec<Note>) -> Option<Source> {
         }
         Err(fault) if fault.kind() == std::io::ErrorKind::NotFound => return None,
         Err(why) => {
-            notes.push(fault(msg!("file-unreadable", file = &file, why = why.to_string())));
+            notes.push(fault(msg!(
+                "file-unreadable",
+                file = &file,
+                why = why.to_string()
+            )));
             return None;
         }
     };
@@ -59,7 +66,11 @@ pub fn load(dir: &Path, name: &str, notes: &mut Vec<Note>) -> Option<Source> {
     let bytes = match std::fs::read(&path) {
         Ok(bytes) => bytes,
         Err(why) => {
-            notes.push(fault(msg!("file-unreadable", file = &file, why = why.to_string())));
+            notes.push(fault(msg!(
+                "file-unreadable",
+                file = &file,
+                why = why.to_string()
+            )));
             return None;
         }
     };
@@ -69,14 +80,18 @@ pub fn load(dir: &Path, name: &str, notes: &mut Vec<Note>) -> Option<Source> {
 /// Bytes become a text; UTF-16 with its mark is understood, anything else is told.
 pub fn text(name: &str, bytes: &[u8], notes: &mut Vec<Note>) -> Option<Source> {
     let wide = |order: fn([u8; 2]) -> u16| -> Option<String> {
-        let units: Vec<u16> =
-            bytes[2..].chunks_exact(2).map(|pair| order([pair[0], pair[1]])).collect();
+        let units: Vec<u16> = bytes[2..]
+            .chunks_exact(2)
+            .map(|pair| order([pair[0], pair[1]]))
+            .collect();
         String::from_utf16(&units).ok()
     };
     let read = match bytes {
         [0xff, 0xfe, ..] => wide(u16::from_le_bytes).ok_or(0),
         [0xfe, 0xff, ..] => wide(u16::from_be_bytes).ok_or(0),
-        _ => std::str::from_utf8(bytes).map(str::to_owned).map_err(|fault| fault.valid_up_to()),
+        _ => std::str::from_utf8(bytes)
+            .map(str::to_owned)
+            .map_err(|fault| fault.valid_up_to()),
     };
     match read {
         Ok(text) => Some(Source::new(name, &text)),
@@ -84,8 +99,11 @@ pub fn text(name: &str, bytes: &[u8], notes: &mut Vec<Note>) -> Option<Source> {
             let line = bytes[..at].iter().filter(|byte| **byte == b'\n').count() + 1;
             let file: Arc<str> = name.into();
             notes.push(
-                Note::error(Place::whole(&file), msg!("file-not-utf8", file = &file, line = line))
-                    .mend(msg!("file-save-as-utf8")),
+                Note::error(
+                    Place::whole(&file),
+                    msg!("file-not-utf8", file = &file, line = line),
+                )
+                .mend(msg!("file-save-as-utf8")),
             );
             None
         }

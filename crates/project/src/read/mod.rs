@@ -89,8 +89,11 @@ pub fn read(dir: &Path) -> Noted<Option<Project>> {
     let Some(about) = load("project.toml", &mut notes) else {
         if notes.is_empty() {
             notes.push(
-                Note::error(whole("project.toml"), msg!("file-missing", file = "project.toml"))
-                    .mend(msg!("folder-new")),
+                Note::error(
+                    whole("project.toml"),
+                    msg!("file-missing", file = "project.toml"),
+                )
+                .mend(msg!("folder-new")),
             );
         }
         return Noted { value: None, notes };
@@ -100,27 +103,37 @@ pub fn read(dir: &Path) -> Noted<Option<Project>> {
     let taped = match load("tape.csv", &mut notes) {
         Some(source) => tape::tape(&source, about.units, &ledger, &mut notes),
         // A file that is not there holds no points; one that cannot be read may hold any.
-        None => tape::Tape { sound: notes.len() == before, ..tape::Tape::default() },
+        None => tape::Tape {
+            sound: notes.len() == before,
+            ..tape::Tape::default()
+        },
     };
     let surveyed = match load("survey.toml", &mut notes) {
         Some(source) => surveyed::surveyed(&source, about.units, &ledger, &mut notes),
         None => {
             if !note::any_error(&notes) {
                 notes.push(
-                    Note::error(whole("survey.toml"), msg!("file-missing", file = "survey.toml"))
-                        .mend(msg!("file-survey")),
+                    Note::error(
+                        whole("survey.toml"),
+                        msg!("file-missing", file = "survey.toml"),
+                    )
+                    .mend(msg!("file-survey")),
                 );
             }
             let nothing = Source::new("survey.toml", "");
             let surveyed = surveyed::surveyed(&nothing, about.units, &ledger, &mut Vec::new());
-            Surveyed { broken: true, ..surveyed }
+            Surveyed {
+                broken: true,
+                ..surveyed
+            }
         }
     };
     names::check(&taped, &surveyed, &mut notes);
     let network = network::network(&taped, &surveyed, &ledger, &mut notes);
     let figures = figures_of(dir, &mut load, &mut notes);
     let families: Vec<String> = figures.keys().cloned().collect();
-    let class = load("children.csv", &mut notes).map(|source| class::class(&source, about.units, &mut notes));
+    let class = load("children.csv", &mut notes)
+        .map(|source| class::class(&source, about.units, &mut notes));
     let before = notes.len();
     let programme = match load("programme.toml", &mut notes) {
         Some(source) => programme::programme(&source, about.units, &ledger, &families, &mut notes),
@@ -128,9 +141,15 @@ pub fn read(dir: &Path) -> Noted<Option<Project>> {
     };
     let counted = !note::any_error(&notes[before..]);
     let (children, codes) = match class {
-        Some(Class { entries, codes }) if codes.as_ref().is_none_or(|codes| !codes.is_empty()) => (entries, codes),
+        Some(Class { entries, codes }) if codes.as_ref().is_none_or(|codes| !codes.is_empty()) => {
+            (entries, codes)
+        }
         _ => {
-            let codes = programme.ages.iter().map(|(age, _)| format!("age-{age}")).collect();
+            let codes = programme
+                .ages
+                .iter()
+                .map(|(age, _)| format!("age-{age}"))
+                .collect();
             (Vec::new(), counted.then_some(codes))
         }
     };
@@ -138,17 +157,31 @@ pub fn read(dir: &Path) -> Noted<Option<Project>> {
         notes.push(Note::warning(ages.clone(), msg!("ages-and-class")).mend(msg!("ages-out")));
     }
     let codes = codes.as_deref();
-    let overrides = load("overrides.toml", &mut notes)
-        .map_or_else(Vec::new, |source| overrides::overrides(&source, about.units, codes, &mut notes));
+    let overrides = load("overrides.toml", &mut notes).map_or_else(Vec::new, |source| {
+        overrides::overrides(&source, about.units, codes, &mut notes)
+    });
     let ground = programme.palette.unwrap_or(Ground::Asphalt);
-    let makers = Makers { figures: &families, ground, ledger: &ledger };
+    let makers = Makers {
+        figures: &families,
+        ground,
+        ledger: &ledger,
+    };
     let laid = match load("layout.toml", &mut notes) {
         Some(source) => layout::layout(&source, about.units, makers, &mut notes),
-        None => Layout { markings: Vec::new(), names: Some(Vec::new()) },
+        None => Layout {
+            markings: Vec::new(),
+            names: Some(Vec::new()),
+        },
     };
-    let of = trials::Known { children: codes, named: laid.names.as_deref(), markings: &laid.markings, makers };
-    let trials = load("trials.csv", &mut notes)
-        .map_or_else(Vec::new, |source| trials::trials(&source, about.units, of, &mut notes));
+    let of = trials::Known {
+        children: codes,
+        named: laid.names.as_deref(),
+        markings: &laid.markings,
+        makers,
+    };
+    let trials = load("trials.csv", &mut notes).map_or_else(Vec::new, |source| {
+        trials::trials(&source, about.units, of, &mut notes)
+    });
     let layout = laid.markings;
     drop_echoes(&mut notes, &files);
     sort(&mut notes);
@@ -165,7 +198,10 @@ pub fn read(dir: &Path) -> Noted<Option<Project>> {
         trials,
         files,
     };
-    Noted { value: Some(project), notes }
+    Noted {
+        value: Some(project),
+        notes,
+    }
 }
 
 /// The user's own figures, `figures/*.svg`, by the name before the dot. One that is called
@@ -176,18 +212,26 @@ fn figures_of(
     notes: &mut Vec<Note>,
 ) -> BTreeMap<String, Arc<str>> {
     let entries = std::fs::read_dir(dir.join("figures")).into_iter().flatten();
-    let mut files: Vec<String> =
-        entries.filter_map(|entry| entry.ok()?.file_name().into_string().ok()).collect();
+    let mut files: Vec<String> = entries
+        .filter_map(|entry| entry.ok()?.file_name().into_string().ok())
+        .collect();
     files.sort();
     let mut figures = BTreeMap::new();
     for file in files {
-        let Some(name) = file.strip_suffix(".svg") else { continue };
+        let Some(name) = file.strip_suffix(".svg") else {
+            continue;
+        };
         let path = format!("figures/{file}");
         let at = Place::whole(&Arc::from(path.as_str()));
         if !tape::is_name(name) {
-            notes.push(Note::error(at, msg!("figure-name", name = name)).expected(msg!("want-name")));
+            notes.push(
+                Note::error(at, msg!("figure-name", name = name)).expected(msg!("want-name")),
+            );
         } else if marking::family(name).is_some() {
-            notes.push(Note::error(at, msg!("figure-like-family", name = name)).mend(msg!("figure-rename")));
+            notes.push(
+                Note::error(at, msg!("figure-like-family", name = name))
+                    .mend(msg!("figure-rename")),
+            );
         } else if let Some(source) = load(&path, notes) {
             figures.insert(name.to_owned(), source.text);
         }
@@ -198,18 +242,32 @@ fn figures_of(
 /// What stands on a line whose syntax is at fault is no more than its echo; so is all that
 /// follows a fault that spills over.
 fn drop_echoes(notes: &mut Vec<Note>, files: &Sheaf) {
-    let line = |at: &Place| files.get(&at.file).map(|text| (Arc::clone(&at.file), syntax::line_of(text, at.start)));
-    let of_syntax = |note: &Note| note.what.key.starts_with("toml-") || note.what.key.starts_with("quote-");
-    let faulty: Vec<_> = notes.iter().filter(|note| of_syntax(note)).filter_map(|note| line(note.at.as_ref()?)).collect();
+    let line = |at: &Place| {
+        files
+            .get(&at.file)
+            .map(|text| (Arc::clone(&at.file), syntax::line_of(text, at.start)))
+    };
+    let of_syntax =
+        |note: &Note| note.what.key.starts_with("toml-") || note.what.key.starts_with("quote-");
+    let faulty: Vec<_> = notes
+        .iter()
+        .filter(|note| of_syntax(note))
+        .filter_map(|note| line(note.at.as_ref()?))
+        .collect();
     let spilt: Vec<_> = notes
         .iter()
         .filter(|note| syntax::SPILLS.contains(&note.what.key))
         .filter_map(|note| note.at.clone())
         .collect();
     notes.retain(|note| {
-        let Some(at) = note.at.as_ref().filter(|_| !of_syntax(note)) else { return true };
+        let Some(at) = note.at.as_ref().filter(|_| !of_syntax(note)) else {
+            return true;
+        };
         let echo = line(at).is_some_and(|line| faulty.contains(&line));
-        !echo && !spilt.iter().any(|spill| spill.file == at.file && spill.start <= at.start)
+        !echo
+            && !spilt
+                .iter()
+                .any(|spill| spill.file == at.file && spill.start <= at.start)
     });
 }
 
@@ -228,7 +286,10 @@ pub fn sort(notes: &mut [Note]) {
     notes.sort_by_key(|note| {
         let at = note.at.as_ref();
         let file = at.map_or(ORDER.len() + 1, |at| {
-            ORDER.iter().position(|name| *name == &*at.file).unwrap_or(ORDER.len())
+            ORDER
+                .iter()
+                .position(|name| *name == &*at.file)
+                .unwrap_or(ORDER.len())
         });
         (file, at.map(|at| (Arc::clone(&at.file), at.start)))
     });

@@ -20,13 +20,20 @@ pub fn check(tape: &Tape, surveyed: &Surveyed, notes: &mut Vec<Note>) {
     for outline in outlines(surveyed) {
         twice(outline.iter(), notes);
     }
-    surveyed.openings.iter().for_each(|opening| hinge(opening, notes));
+    surveyed
+        .openings
+        .iter()
+        .for_each(|opening| hinge(opening, notes));
     if surveyed.broken {
         return;
     }
     ends(surveyed, notes);
-    let known: BTreeSet<&str> =
-        tape.named.iter().chain(&surveyed.measured).map(|name| name.value.as_str()).collect();
+    let known: BTreeSet<&str> = tape
+        .named
+        .iter()
+        .chain(&surveyed.measured)
+        .map(|name| name.value.as_str())
+        .collect();
     if tape.sound && !known.is_empty() {
         points(surveyed, &known, notes);
     }
@@ -41,12 +48,17 @@ pub fn check(tape: &Tape, surveyed: &Surveyed, notes: &mut Vec<Note>) {
 }
 
 fn outlines(surveyed: &Surveyed) -> impl Iterator<Item = &Vec<Named>> {
-    let fixtures = surveyed.fixtures.iter().filter_map(|fixture| match &fixture.shape {
-        Shape::Outline(names) => Some(names),
-        Shape::Disc(..) | Shape::Beam(_) => None,
-    });
+    let fixtures = surveyed
+        .fixtures
+        .iter()
+        .filter_map(|fixture| match &fixture.shape {
+            Shape::Outline(names) => Some(names),
+            Shape::Disc(..) | Shape::Beam(_) => None,
+        });
     let surfaces = surveyed.surfaces.iter().map(|surface| &surface.outline);
-    surfaces.chain(fixtures).chain(surveyed.remarks.iter().map(|remark| &remark.outline))
+    surfaces
+        .chain(fixtures)
+        .chain(surveyed.remarks.iter().map(|remark| &remark.outline))
 }
 
 /// Every use of a point that is not a reading of it, in the order of the file.
@@ -55,8 +67,18 @@ fn uses(surveyed: &Surveyed) -> Vec<&Named> {
     uses.extend(surveyed.origin.iter().chain(&surveyed.towards));
     uses.extend(surveyed.start.iter().map(|(name, _)| name));
     uses.extend(outlines(surveyed).flatten());
-    uses.extend(surveyed.edges.iter().flat_map(|edge| [&edge.from, &edge.to]));
-    uses.extend(surveyed.openings.iter().flat_map(|opening| [&opening.from, &opening.to]));
+    uses.extend(
+        surveyed
+            .edges
+            .iter()
+            .flat_map(|edge| [&edge.from, &edge.to]),
+    );
+    uses.extend(
+        surveyed
+            .openings
+            .iter()
+            .flat_map(|opening| [&opening.from, &opening.to]),
+    );
     for fixture in &surveyed.fixtures {
         match &fixture.shape {
             Shape::Outline(_) => {}
@@ -72,17 +94,26 @@ fn uses(surveyed: &Surveyed) -> Vec<&Named> {
 /// One note for one unknown name, however often it is used.
 fn points(surveyed: &Surveyed, known: &BTreeSet<&str>, notes: &mut Vec<Note>) {
     let mut unknown: BTreeMap<&str, Vec<&Place>> = BTreeMap::new();
-    for name in uses(surveyed).into_iter().filter(|name| !known.contains(name.value.as_str())) {
+    for name in uses(surveyed)
+        .into_iter()
+        .filter(|name| !known.contains(name.value.as_str()))
+    {
         unknown.entry(&name.value).or_default().push(&name.at);
     }
     for (name, places) in unknown {
-        let Some((first, others)) = places.split_first() else { continue };
+        let Some((first, others)) = places.split_first() else {
+            continue;
+        };
         let note = Note::error((*first).clone(), msg!("point-unknown", point = name));
         let mut note = match nearest(name, known.iter().copied()) {
             Some(near) => note.mend(msg!("did-you-mean", near = near)),
             None => note.mend(msg!("point-measure", point = name)),
         };
-        note.also = others.iter().take(SHOWN).map(|place| (*place).clone()).collect();
+        note.also = others
+            .iter()
+            .take(SHOWN)
+            .map(|place| (*place).clone())
+            .collect();
         notes.push(note);
     }
 }
@@ -107,7 +138,10 @@ fn alike(tape: &Tape, surveyed: &Surveyed, notes: &mut Vec<Note>) {
 fn ends(surveyed: &Surveyed, notes: &mut Vec<Note>) {
     let openings = surveyed.openings.iter().map(|opening| &opening.name);
     let fixtures = surveyed.fixtures.iter().map(|fixture| &fixture.name);
-    let known: Vec<&str> = openings.chain(fixtures).map(|name| name.value.as_str()).collect();
+    let known: Vec<&str> = openings
+        .chain(fixtures)
+        .map(|name| name.value.as_str())
+        .collect();
     for end in surveyed.routes.iter().flat_map(|way| [&way.from, &way.to]) {
         if known.contains(&end.value.as_str()) {
             continue;
@@ -127,8 +161,11 @@ fn hinge(opening: &Opening, notes: &mut Vec<Note>) {
     {
         let ends: Vec<String> = ends.into_iter().cloned().collect();
         notes.push(
-            Note::error(hinge.at.clone(), msg!("hinge-elsewhere", hinge = &hinge.value))
-                .expected(msg!("one-of", names = ends)),
+            Note::error(
+                hinge.at.clone(),
+                msg!("hinge-elsewhere", hinge = &hinge.value),
+            )
+            .expected(msg!("one-of", names = ends)),
         );
     }
 }

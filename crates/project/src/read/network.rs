@@ -36,14 +36,27 @@ impl Points {
 
 /// The network; `None` where the frame cannot be made out. Points of pairs that are still to
 /// be taped are in it, loose.
-pub fn network(tape: &Tape, surveyed: &Surveyed, ledger: &Ledger, notes: &mut Vec<Note>) -> Option<Network> {
+pub fn network(
+    tape: &Tape,
+    surveyed: &Surveyed,
+    ledger: &Ledger,
+    notes: &mut Vec<Note>,
+) -> Option<Network> {
     let mut points = Points::default();
     let mut readings = Vec::new();
     for row in &tape.rows {
-        let kind = Kind::Distance { from: points.number(&row.from), to: points.number(&row.to) };
+        let kind = Kind::Distance {
+            from: points.number(&row.from),
+            to: points.number(&row.to),
+        };
         let value = row.reading.value;
         let sigma = row.sigma.unwrap_or_else(|| surveyed.tape.sigma(value));
-        readings.push(Reading { kind, value, sigma, at: Some(row.reading.at.clone()) });
+        readings.push(Reading {
+            kind,
+            value,
+            sigma,
+            at: Some(row.reading.at.clone()),
+        });
     }
     for name in tape.blank.iter().flatten() {
         points.number(name);
@@ -52,8 +65,11 @@ pub fn network(tape: &Tape, surveyed: &Surveyed, ledger: &Ledger, notes: &mut Ve
     for odd in &surveyed.readings {
         push(odd, surveyed, ledger, &mut points, &mut readings, notes);
     }
-    let boundary: Vec<PointId> =
-        surveyed.boundary.iter().filter_map(|name| points.find(name)).collect();
+    let boundary: Vec<PointId> = surveyed
+        .boundary
+        .iter()
+        .filter_map(|name| points.find(name))
+        .collect();
     let mut start = BTreeMap::new();
     for (name, at) in &surveyed.start {
         if let Some(point) = points.find(name) {
@@ -67,12 +83,19 @@ pub fn network(tape: &Tape, surveyed: &Surveyed, ledger: &Ledger, notes: &mut Ve
             Some(name) => points.find(name),
             None => boundary.get(place).copied(),
         };
-        Datum::Line { origin: end(&surveyed.origin, 0)?, towards: end(&surveyed.towards, 1)? }
+        Datum::Line {
+            origin: end(&surveyed.origin, 0)?,
+            towards: end(&surveyed.towards, 1)?,
+        }
     };
     if let Datum::Line { origin, towards } = datum
         && origin == towards
     {
-        let at = surveyed.towards.as_ref().or(surveyed.origin.as_ref()).map(|name| name.at.clone());
+        let at = surveyed
+            .towards
+            .as_ref()
+            .or(surveyed.origin.as_ref())
+            .map(|name| name.at.clone());
         notes.push(Note::error(at, msg!("frame-one-point")).mend(msg!("frame-two-points")));
         return None;
     }
@@ -96,20 +119,32 @@ fn push(
     notes: &mut Vec<Note>,
 ) {
     let names: Vec<&Named> = match odd {
-        Odd::Offset { line: [from, to], point, .. } => vec![from, to, point],
-        Odd::Square { corner, from, to, .. } => vec![corner, from, to],
-        Odd::Straight { from, to, point, .. } => vec![from, to, point],
+        Odd::Offset {
+            line: [from, to],
+            point,
+            ..
+        } => vec![from, to, point],
+        Odd::Square {
+            corner, from, to, ..
+        } => vec![corner, from, to],
+        Odd::Straight {
+            from, to, point, ..
+        } => vec![from, to, point],
         Odd::Known { point, .. } => vec![point],
     };
     let mut sound = true;
     for (at, name) in names.iter().enumerate() {
         if !is_name(&name.value) {
             notes.push(
-                Note::error(name.at.clone(), msg!("name-odd", name = &name.value)).expected(msg!("want-name")),
+                Note::error(name.at.clone(), msg!("name-odd", name = &name.value))
+                    .expected(msg!("want-name")),
             );
             sound = false;
         } else if names[..at].iter().any(|before| before.value == name.value) {
-            notes.push(Note::error(name.at.clone(), msg!("reading-same-points", point = &name.value)));
+            notes.push(Note::error(
+                name.at.clone(),
+                msg!("reading-same-points", point = &name.value),
+            ));
             sound = false;
         }
     }
@@ -139,7 +174,11 @@ fn push(
             });
         }
         (Odd::Square { at, .. }, &[corner, from, to]) => readings.push(Reading {
-            kind: Kind::Square { at: corner, from, to },
+            kind: Kind::Square {
+                at: corner,
+                from,
+                to,
+            },
             value: std::f64::consts::FRAC_PI_2,
             sigma: ledger.number(fig::SQUARE) * radians,
             at: Some(at.clone()),
@@ -172,7 +211,11 @@ fn compare_repeats(taped: &[Taped], readings: &[Reading], notes: &mut Vec<Note>)
     let mut first: BTreeMap<(&str, &str), usize> = BTreeMap::new();
     for (at, row) in taped.iter().enumerate() {
         let (one, other) = (row.from.value.as_str(), row.to.value.as_str());
-        let pair = if one < other { (one, other) } else { (other, one) };
+        let pair = if one < other {
+            (one, other)
+        } else {
+            (other, one)
+        };
         let before = *first.entry(pair).or_insert(at);
         if before == at {
             continue;

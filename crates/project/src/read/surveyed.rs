@@ -65,10 +65,32 @@ pub struct Surveyed {
 #[derive(Clone, Debug)]
 #[allow(missing_docs)]
 pub enum Odd {
-    Offset { line: [Named; 2], point: Named, along: At<f64>, left: At<f64>, at: Place },
-    Square { corner: Named, from: Named, to: Named, at: Place },
-    Straight { from: Named, to: Named, point: Named, at: Place },
-    Known { point: Named, x: At<f64>, y: At<f64>, sigma: f64, at: Place },
+    Offset {
+        line: [Named; 2],
+        point: Named,
+        along: At<f64>,
+        left: At<f64>,
+        at: Place,
+    },
+    Square {
+        corner: Named,
+        from: Named,
+        to: Named,
+        at: Place,
+    },
+    Straight {
+        from: Named,
+        to: Named,
+        point: Named,
+        at: Place,
+    },
+    Known {
+        point: Named,
+        x: At<f64>,
+        y: At<f64>,
+        sigma: f64,
+        at: Place,
+    },
 }
 
 /// A stretch of the boundary.
@@ -230,12 +252,24 @@ const REMARKS: [(&str, RemarkKind); 4] = [
 ];
 
 /// Reads the file; what cannot be read is told and left out.
-pub fn surveyed(source: &Source, units: unit::Units, ledger: &Ledger, notes: &mut Vec<Note>) -> Surveyed {
+pub fn surveyed(
+    source: &Source,
+    units: unit::Units,
+    ledger: &Ledger,
+    notes: &mut Vec<Note>,
+) -> Surveyed {
     let (root, broken) = table::parse(source, notes);
-    let mut desk = Desk { source, units, notes };
+    let mut desk = Desk {
+        source,
+        units,
+        notes,
+    };
     let desk = &mut desk;
     let table = Table::new(root.get_ref(), source.whole(), &source.name);
-    let walked = [("anticlockwise", Walked::Anticlockwise), ("clockwise", Walked::Clockwise)];
+    let walked = [
+        ("anticlockwise", Walked::Anticlockwise),
+        ("clockwise", Walked::Clockwise),
+    ];
     let boundary = table.names("boundary", desk);
     if boundary.is_none() && !table.has("boundary") && !broken {
         table.missing("boundary", desk);
@@ -244,25 +278,37 @@ pub fn surveyed(source: &Source, units: unit::Units, ledger: &Ledger, notes: &mu
         tape: tape(&table, ledger, desk),
         boundary_at: boundary.as_ref().map(|names| names.at.clone()),
         boundary: boundary.map(|names| open(names.value)).unwrap_or_default(),
-        walked: table.word("walked", &walked, desk).map_or(Walked::Anticlockwise, |way| way.value),
+        walked: table
+            .word("walked", &walked, desk)
+            .map_or(Walked::Anticlockwise, |way| way.value),
         origin: table.text("origin", desk),
         towards: table.text("towards", desk),
         free: table.word("datum", &[("free", true)], desk).is_some(),
         start: start(&table, desk),
-        north: table.within("north", (0.0, 360.0), desk).map(|north| north.value),
+        north: table
+            .within("north", (0.0, 360.0), desk)
+            .map(|north| north.value),
         readings: readings(&table, ledger, desk),
         edges: each(&table, "edge", desk, edge),
         surfaces: each(&table, "surface", desk, surface),
         fixtures: each(&table, "fixture", desk, fixture),
         openings: [
-            each(&table, "door", desk, |table, desk| opening(table, false, desk)),
-            each(&table, "gate", desk, |table, desk| opening(table, true, desk)),
+            each(&table, "door", desk, |table, desk| {
+                opening(table, false, desk)
+            }),
+            each(&table, "gate", desk, |table, desk| {
+                opening(table, true, desk)
+            }),
         ]
         .concat(),
-        routes: each(&table, "route", desk, |table, desk| way(table, ledger, desk)),
+        routes: each(&table, "route", desk, |table, desk| {
+            way(table, ledger, desk)
+        }),
         stands: each(&table, "stand", desk, |table, desk| need(table, "at", desk)),
         remarks: each(&table, "note", desk, remark),
-        place: table.table("place", desk).and_then(|place| earth(place, desk)),
+        place: table
+            .table("place", desk)
+            .and_then(|place| earth(place, desk)),
         measured: measured(&table, desk),
         broken,
     };
@@ -273,7 +319,12 @@ pub fn surveyed(source: &Source, units: unit::Units, ledger: &Ledger, notes: &mu
 }
 
 /// Every `[[key]]` through one reader; its unknown keys are told.
-pub fn each<T>(table: &Table, key: &'static str, desk: &mut Desk, read: impl Fn(&Table, &mut Desk) -> Option<T>) -> Vec<T> {
+pub fn each<T>(
+    table: &Table,
+    key: &'static str,
+    desk: &mut Desk,
+    read: impl Fn(&Table, &mut Desk) -> Option<T>,
+) -> Vec<T> {
     table
         .tables(key, desk)
         .into_iter()
@@ -300,31 +351,52 @@ fn tape(table: &Table, ledger: &Ledger, desk: &mut Desk) -> Tape {
         per_metre: ledger.number(survey::figures::TAPE_PER_METRE),
     };
     let worn = ledger.number(fig::WORN);
-    let cloth = Tape { constant: plain.constant * worn, per_metre: plain.per_metre * worn };
+    let cloth = Tape {
+        constant: plain.constant * worn,
+        per_metre: plain.per_metre * worn,
+    };
     let place = table.place("tape", desk);
     if !table.has("tape") {
         return plain;
     }
     // A word, or a table with the tape's own figures.
     if let Some(own) = table.table_quietly("tape", desk) {
-        let constant = own.width("sigma", desk).map_or(plain.constant, |sigma| sigma.value);
-        let per_metre = own.length("per_metre", desk).map_or(0.0, |sigma| sigma.value);
+        let constant = own
+            .width("sigma", desk)
+            .map_or(plain.constant, |sigma| sigma.value);
+        let per_metre = own
+            .length("per_metre", desk)
+            .map_or(0.0, |sigma| sigma.value);
         if per_metre < 0.0 {
-            desk.notes.push(Note::error(place, msg!("length-not-positive", key = "per_metre")));
+            desk.notes.push(Note::error(
+                place,
+                msg!("length-not-positive", key = "per_metre"),
+            ));
         }
         own.finish(desk);
-        return Tape { constant, per_metre: per_metre.max(0.0) };
+        return Tape {
+            constant,
+            per_metre: per_metre.max(0.0),
+        };
     }
     let words = [("steel", plain), ("fibreglass", plain), ("cloth", cloth)];
-    table.word("tape", &words, desk).map_or(plain, |tape| tape.value)
+    table
+        .word("tape", &words, desk)
+        .map_or(plain, |tape| tape.value)
 }
 
 /// Points of the readings, from whatever of them is text.
 fn measured(table: &Table, desk: &Desk) -> Vec<Named> {
     let mut named = Vec::new();
     for kind in ["offset", "square", "straight", "known"] {
-        let Some(DeValue::Array(readings)) = table.value(kind) else { continue };
-        for (key, value) in readings.iter().filter_map(|one| one.get_ref().as_table()).flatten() {
+        let Some(DeValue::Array(readings)) = table.value(kind) else {
+            continue;
+        };
+        for (key, value) in readings
+            .iter()
+            .filter_map(|one| one.get_ref().as_table())
+            .flatten()
+        {
             let items: Vec<_> = match (key.get_ref().as_ref(), value.get_ref()) {
                 ("line", DeValue::Array(ends)) => ends.iter().collect(),
                 ("point" | "at" | "from" | "to", DeValue::String(_)) => vec![value],
@@ -332,7 +404,10 @@ fn measured(table: &Table, desk: &Desk) -> Vec<Named> {
             };
             named.extend(items.into_iter().filter_map(|item| {
                 let value = item.get_ref().as_str()?.to_owned();
-                Some(At { value, at: table::place(desk.source, item.span()) })
+                Some(At {
+                    value,
+                    at: table::place(desk.source, item.span()),
+                })
             }));
         }
     }
@@ -342,7 +417,8 @@ fn measured(table: &Table, desk: &Desk) -> Vec<Named> {
 
 /// An outline without its first point repeated at the end, as some people close it.
 fn open(mut names: Vec<Named>) -> Vec<Named> {
-    let closed = names.len() > 3 && names.first().map(|name| &name.value) == names.last().map(|name| &name.value);
+    let closed = names.len() > 3
+        && names.first().map(|name| &name.value) == names.last().map(|name| &name.value);
     if closed {
         names.pop();
     }
@@ -350,7 +426,9 @@ fn open(mut names: Vec<Named>) -> Vec<Named> {
 }
 
 fn start(table: &Table, desk: &mut Desk) -> Vec<(Named, [f64; 2])> {
-    let Some(start) = table.table("start", desk) else { return Vec::new() };
+    let Some(start) = table.table("start", desk) else {
+        return Vec::new();
+    };
     start
         .all(desk)
         .into_iter()
@@ -371,15 +449,39 @@ fn readings(table: &Table, ledger: &Ledger, desk: &mut Desk) -> Vec<Odd> {
         let point = need(table, "point", desk);
         let along = need_length(table, "along", desk);
         let left = need_length(table, "left", desk);
-        Some(Odd::Offset { line: line?, point: point?, along: along?, left: left?, at: table.at.clone() })
+        Some(Odd::Offset {
+            line: line?,
+            point: point?,
+            along: along?,
+            left: left?,
+            at: table.at.clone(),
+        })
     });
     all.extend(each(table, "square", desk, |table, desk| {
-        let (corner, from, to) = (need(table, "at", desk), need(table, "from", desk), need(table, "to", desk));
-        Some(Odd::Square { corner: corner?, from: from?, to: to?, at: table.at.clone() })
+        let (corner, from, to) = (
+            need(table, "at", desk),
+            need(table, "from", desk),
+            need(table, "to", desk),
+        );
+        Some(Odd::Square {
+            corner: corner?,
+            from: from?,
+            to: to?,
+            at: table.at.clone(),
+        })
     }));
     all.extend(each(table, "straight", desk, |table, desk| {
-        let (from, to, point) = (need(table, "from", desk), need(table, "to", desk), need(table, "point", desk));
-        Some(Odd::Straight { from: from?, to: to?, point: point?, at: table.at.clone() })
+        let (from, to, point) = (
+            need(table, "from", desk),
+            need(table, "to", desk),
+            need(table, "point", desk),
+        );
+        Some(Odd::Straight {
+            from: from?,
+            to: to?,
+            point: point?,
+            at: table.at.clone(),
+        })
     }));
     all.extend(each(table, "known", desk, |table, desk| {
         let point = need(table, "point", desk);
@@ -395,7 +497,13 @@ fn readings(table: &Table, ledger: &Ledger, desk: &mut Desk) -> Vec<Odd> {
             return None;
         }
         let sigma = sigma.map_or(known, |sigma| sigma.value);
-        Some(Odd::Known { point: point?, x: x?, y: y?, sigma, at: table.at.clone() })
+        Some(Odd::Known {
+            point: point?,
+            x: x?,
+            y: y?,
+            sigma,
+            at: table.at.clone(),
+        })
     }));
     all
 }
@@ -408,7 +516,12 @@ fn need_length(table: &Table, key: &'static str, desk: &mut Desk) -> Option<At<f
     found
 }
 
-fn need_word<T: Copy>(table: &Table, key: &'static str, words: &[(&str, T)], desk: &mut Desk) -> Option<T> {
+fn need_word<T: Copy>(
+    table: &Table,
+    key: &'static str,
+    words: &[(&str, T)],
+    desk: &mut Desk,
+) -> Option<T> {
     let found = table.word(key, words, desk);
     if found.is_none() && !table.has(key) {
         table.missing(key, desk);
@@ -420,7 +533,10 @@ fn outline(table: &Table, desk: &mut Desk) -> Option<Vec<Named>> {
     let names = table.names("outline", desk);
     match names {
         Some(names) if names.value.len() < 3 => {
-            desk.notes.push(Note::error(names.at, msg!("outline-short", found = names.value.len())));
+            desk.notes.push(Note::error(
+                names.at,
+                msg!("outline-short", found = names.value.len()),
+            ));
             None
         }
         Some(names) => Some(open(names.value)),
@@ -436,15 +552,28 @@ fn outline(table: &Table, desk: &mut Desk) -> Option<Vec<Named>> {
 fn edge(table: &Table, desk: &mut Desk) -> Option<Side> {
     let (from, to) = (need(table, "from", desk), need(table, "to", desk));
     let is = need_word(table, "is", &EDGES, desk);
-    Some(Side { from: from?, to: to?, is: is?, at: table.at.clone() })
+    Some(Side {
+        from: from?,
+        to: to?,
+        is: is?,
+        at: table.at.clone(),
+    })
 }
 
 fn surface(table: &Table, desk: &mut Desk) -> Option<Laid> {
     let outline = outline(table, desk);
     let is = need_word(table, "is", &SURFACES, desk);
     let since = table.date("since", desk).map(|date| date.value);
-    let condition = table.word("condition", &CONDITIONS, desk).map(|word| word.value);
-    Some(Laid { outline: outline?, is: is?, since, condition, at: table.at.clone() })
+    let condition = table
+        .word("condition", &CONDITIONS, desk)
+        .map(|word| word.value);
+    Some(Laid {
+        outline: outline?,
+        is: is?,
+        since,
+        condition,
+        at: table.at.clone(),
+    })
 }
 
 fn fixture(table: &Table, desk: &mut Desk) -> Option<Stood> {
@@ -455,8 +584,14 @@ fn fixture(table: &Table, desk: &mut Desk) -> Option<Stood> {
     let (pivot, seat_top, members) = (metres("pivot"), metres("seat_top"), metres("members"));
     let radius = table.width("radius", desk);
     let exit = table.names_of::<2>("exit", desk);
-    let seat = table.word("seat", &[("belt", Seat::Belt), ("bucket", Seat::Bucket)], desk);
-    let standing = table.truth("standing", desk).is_some_and(|truth| truth.value);
+    let seat = table.word(
+        "seat",
+        &[("belt", Seat::Belt), ("bucket", Seat::Bucket)],
+        desk,
+    );
+    let standing = table
+        .truth("standing", desk)
+        .is_some_and(|truth| truth.value);
     let shape = if table.has("beam") {
         table.names_of::<2>("beam", desk).map(Shape::Beam)
     } else if table.has("at") {
@@ -464,7 +599,8 @@ fn fixture(table: &Table, desk: &mut Desk) -> Option<Stood> {
             table.missing("radius", desk);
         }
         let at = table.text("at", desk);
-        at.zip(radius).map(|(at, radius)| Shape::Disc(at, radius.value))
+        at.zip(radius)
+            .map(|(at, radius)| Shape::Disc(at, radius.value))
     } else {
         outline(table, desk).map(Shape::Outline)
     };
@@ -491,21 +627,43 @@ fn opening(table: &Table, gate: bool, desk: &mut Desk) -> Option<Opening> {
     let hinge = table.text("hinge", desk);
     // A door opens out of its building, which is into the yard; a gate in, into it too.
     // Unsaid errs to safety: over the yard.
-    let inward = table.word("opens", &[("out", !gate), ("in", gate)], desk).is_none_or(|way| way.value);
-    Some(Opening { name: name?, gate, from: from?, to: to?, hinge, inward, at: table.at.clone() })
+    let inward = table
+        .word("opens", &[("out", !gate), ("in", gate)], desk)
+        .is_none_or(|way| way.value);
+    Some(Opening {
+        name: name?,
+        gate,
+        from: from?,
+        to: to?,
+        hinge,
+        inward,
+        at: table.at.clone(),
+    })
 }
 
 fn way(table: &Table, ledger: &Ledger, desk: &mut Desk) -> Option<Way> {
     let (from, to) = (need(table, "from", desk), need(table, "to", desk));
-    let width = table.width("width", desk).map_or(ledger.number(fig::ROUTE), |width| width.value);
-    Some(Way { from: from?, to: to?, width, at: table.at.clone() })
+    let width = table
+        .width("width", desk)
+        .map_or(ledger.number(fig::ROUTE), |width| width.value);
+    Some(Way {
+        from: from?,
+        to: to?,
+        width,
+        at: table.at.clone(),
+    })
 }
 
 fn remark(table: &Table, desk: &mut Desk) -> Option<Remarked> {
     let outline = outline(table, desk);
     let is = need_word(table, "is", &REMARKS, desk);
     let says = table.text("says", desk).map(|says| says.value);
-    Some(Remarked { outline: outline?, is: is?, says, at: table.at.clone() })
+    Some(Remarked {
+        outline: outline?,
+        is: is?,
+        says,
+        at: table.at.clone(),
+    })
 }
 
 fn earth(table: Table, desk: &mut Desk) -> Option<Earth> {
@@ -513,7 +671,11 @@ fn earth(table: Table, desk: &mut Desk) -> Option<Earth> {
     let longitude = table.within("longitude", (-180.0, 180.0), desk);
     let zone = table.text("zone", desk).map(|zone| zone.value);
     table.finish(desk);
-    Some(Earth { latitude: latitude?.value, longitude: longitude?.value, zone })
+    Some(Earth {
+        latitude: latitude?.value,
+        longitude: longitude?.value,
+        zone,
+    })
 }
 
 /// Names that are used twice in one kind are told; the map leads to the first.
@@ -522,7 +684,8 @@ pub fn twice<'a>(names: impl Iterator<Item = &'a Named>, notes: &mut Vec<Note>) 
     for name in names {
         match first.get(name.value.as_str()) {
             Some(before) => notes.push(
-                Note::error(name.at.clone(), msg!("name-twice", name = &name.value)).also((*before).clone()),
+                Note::error(name.at.clone(), msg!("name-twice", name = &name.value))
+                    .also((*before).clone()),
             ),
             None => _ = first.insert(&name.value, &name.at),
         }
@@ -532,7 +695,13 @@ pub fn twice<'a>(names: impl Iterator<Item = &'a Named>, notes: &mut Vec<Note>) 
 /// A value that is a table, for keys that may also hold a word.
 impl<'t> Table<'t> {
     fn table_quietly(&self, key: &'static str, desk: &mut Desk) -> Option<Table<'t>> {
-        let is_table = self.value(key).is_some_and(|value| matches!(value, DeValue::Table(_)));
-        if is_table { self.table(key, desk) } else { None }
+        let is_table = self
+            .value(key)
+            .is_some_and(|value| matches!(value, DeValue::Table(_)));
+        if is_table {
+            self.table(key, desk)
+        } else {
+            None
+        }
     }
 }

@@ -35,7 +35,11 @@ pub fn tell(source: &Source, faults: &[Error], notes: &mut Vec<Note>) {
             continue;
         }
         // What is missing is missed at the end of what stands before it.
-        let start = if start == end { source.text[..start].trim_end().len() } else { start };
+        let start = if start == end {
+            source.text[..start].trim_end().len()
+        } else {
+            start
+        };
         let (what, mend) = fault(&source.text, start, end, says);
         let spills = SPILLS.contains(&what.key);
         notes.push(Note::error(source.place(start, end), what).mend(mend));
@@ -51,7 +55,8 @@ pub fn tell(source: &Source, faults: &[Error], notes: &mut Vec<Note>) {
 /// Whether a fault of this file's syntax is among the notes.
 pub fn told(source: &Source, notes: &[Note]) -> bool {
     notes.iter().any(|note| {
-        note.what.key.starts_with("toml-") && note.at.as_ref().is_some_and(|at| at.file == source.name)
+        note.what.key.starts_with("toml-")
+            && note.at.as_ref().is_some_and(|at| at.file == source.name)
     })
 }
 

@@ -56,12 +56,20 @@ pub struct Table<'t> {
 impl<'t> Table<'t> {
     /// A table under a name.
     pub fn new(entries: &'t DeTable<'t>, at: Place, name: &str) -> Table<'t> {
-        Table { entries, at, name: name.to_owned(), known: RefCell::default() }
+        Table {
+            entries,
+            at,
+            name: name.to_owned(),
+            known: RefCell::default(),
+        }
     }
 
     fn raw(&self, key: &'static str) -> Option<&'t Spanned<DeValue<'t>>> {
         self.known.borrow_mut().insert(key);
-        self.entries.iter().find(|(name, _)| name.get_ref() == key).map(|(_, value)| value)
+        self.entries
+            .iter()
+            .find(|(name, _)| name.get_ref() == key)
+            .map(|(_, value)| value)
     }
 
     /// A key's value as it stands.
@@ -76,7 +84,8 @@ impl<'t> Table<'t> {
 
     /// Where the key's value stands, or the table.
     pub fn place(&self, key: &'static str, desk: &Desk) -> Place {
-        self.raw(key).map_or_else(|| self.at.clone(), |value| place(desk.source, value.span()))
+        self.raw(key)
+            .map_or_else(|| self.at.clone(), |value| place(desk.source, value.span()))
     }
 
     /// Tells that a key is missing; not where a fault of the syntax may have swallowed it.
@@ -90,8 +99,11 @@ impl<'t> Table<'t> {
             return;
         }
         desk.notes.push(
-            Note::error(self.at.clone(), msg!("key-missing", key = key, table = &self.name))
-                .mend(msg!("key-add", key = key)),
+            Note::error(
+                self.at.clone(),
+                msg!("key-missing", key = key, table = &self.name),
+            )
+            .mend(msg!("key-add", key = key)),
         );
     }
 
@@ -106,14 +118,19 @@ impl<'t> Table<'t> {
             }
             let note = Note::error(
                 place(desk.source, key.span()),
-                msg!("key-unknown", key = key.get_ref().to_string(), table = &self.name),
+                msg!(
+                    "key-unknown",
+                    key = key.get_ref().to_string(),
+                    table = &self.name
+                ),
             );
             let names: Vec<String> = known.iter().map(|name| (*name).to_owned()).collect();
-            desk.notes.push(match nearest(key.get_ref(), known.iter().copied()) {
-                Some(near) => note.mend(msg!("did-you-mean", near = near)),
-                None if names.is_empty() => note,
-                None => note.expected(msg!("one-of", names = names)),
-            });
+            desk.notes
+                .push(match nearest(key.get_ref(), known.iter().copied()) {
+                    Some(near) => note.mend(msg!("did-you-mean", near = near)),
+                    None if names.is_empty() => note,
+                    None => note.expected(msg!("one-of", names = names)),
+                });
         }
     }
 
@@ -124,7 +141,13 @@ impl<'t> Table<'t> {
             .iter()
             .map(|(key, value)| {
                 let at = place(desk.source, key.span());
-                (At { value: key.get_ref().to_string(), at }, value)
+                (
+                    At {
+                        value: key.get_ref().to_string(),
+                        at,
+                    },
+                    value,
+                )
             })
             .collect();
         all.sort_by(|a, b| a.0.at.cmp(&b.0.at));
@@ -136,18 +159,30 @@ impl<'t> Table<'t> {
         let value = self.raw(key)?;
         let at = place(desk.source, value.span());
         match value.get_ref() {
-            DeValue::String(text) => Some(At { value: text.to_string(), at }),
+            DeValue::String(text) => Some(At {
+                value: text.to_string(),
+                at,
+            }),
             other => wrong(other, at, key, "want-text", desk),
         }
     }
 
     /// A word out of a list.
-    pub fn word<T: Copy>(&self, key: &'static str, words: &[(&str, T)], desk: &mut Desk) -> Option<At<T>> {
+    pub fn word<T: Copy>(
+        &self,
+        key: &'static str,
+        words: &[(&str, T)],
+        desk: &mut Desk,
+    ) -> Option<At<T>> {
         let text = self.text(key, desk)?;
         if let Some((_, value)) = words.iter().find(|(word, _)| *word == text.value) {
-            return Some(At { value: *value, at: text.at });
+            return Some(At {
+                value: *value,
+                at: text.at,
+            });
         }
-        desk.notes.push(not_a_word(&text, key, words.iter().map(|(word, _)| *word)));
+        desk.notes
+            .push(not_a_word(&text, key, words.iter().map(|(word, _)| *word)));
         None
     }
 
@@ -200,9 +235,13 @@ impl<'t> Table<'t> {
     pub fn count(&self, key: &'static str, range: (u32, u32), desk: &mut Desk) -> Option<At<u32>> {
         let read = self.within(key, (f64::from(range.0), f64::from(range.1)), desk)?;
         if read.value.fract() == 0.0 {
-            return Some(At { value: read.value as u32, at: read.at });
+            return Some(At {
+                value: read.value as u32,
+                at: read.at,
+            });
         }
-        desk.notes.push(Note::error(read.at, msg!("number-not-whole", key = key)));
+        desk.notes
+            .push(Note::error(read.at, msg!("number-not-whole", key = key)));
         None
     }
 
@@ -221,8 +260,16 @@ impl<'t> Table<'t> {
         let value = self.raw(key)?;
         let at = place(desk.source, value.span());
         let found = match value.get_ref() {
-            DeValue::Datetime(Datetime { date: Some(date), time: None, .. }) => {
-                let parts = (i16::try_from(date.year), i8::try_from(date.month), i8::try_from(date.day));
+            DeValue::Datetime(Datetime {
+                date: Some(date),
+                time: None,
+                ..
+            }) => {
+                let parts = (
+                    i16::try_from(date.year),
+                    i8::try_from(date.month),
+                    i8::try_from(date.day),
+                );
                 match parts {
                     (Ok(year), Ok(month), Ok(day)) => jiff::civil::Date::new(year, month, day).ok(),
                     _ => None,
@@ -235,7 +282,8 @@ impl<'t> Table<'t> {
             (Some(value), _) => Some(At { value, at }),
             (None, DeValue::String(text)) => {
                 desk.notes.push(
-                    Note::error(at, msg!("date-odd", found = text.to_string())).expected(msg!("want-date")),
+                    Note::error(at, msg!("date-odd", found = text.to_string()))
+                        .expected(msg!("want-date")),
                 );
                 None
             }
@@ -254,7 +302,10 @@ impl<'t> Table<'t> {
         for item in items.iter() {
             let at = place(desk.source, item.span());
             match item.get_ref() {
-                DeValue::String(name) => names.push(At { value: name.to_string(), at }),
+                DeValue::String(name) => names.push(At {
+                    value: name.to_string(),
+                    at,
+                }),
                 other => wrong(other, at, key, "want-names", desk)?,
             }
         }
@@ -262,7 +313,11 @@ impl<'t> Table<'t> {
     }
 
     /// A list of as many names as wanted.
-    pub fn names_of<const N: usize>(&self, key: &'static str, desk: &mut Desk) -> Option<[At<String>; N]> {
+    pub fn names_of<const N: usize>(
+        &self,
+        key: &'static str,
+        desk: &mut Desk,
+    ) -> Option<[At<String>; N]> {
         let names = self.names(key, desk)?;
         let found = names.value.len();
         match <[At<String>; N]>::try_from(names.value) {
@@ -295,7 +350,9 @@ impl<'t> Table<'t> {
 
     /// The tables of `[[key]]`.
     pub fn tables(&self, key: &'static str, desk: &mut Desk) -> Vec<Table<'t>> {
-        let Some(value) = self.raw(key) else { return Vec::new() };
+        let Some(value) = self.raw(key) else {
+            return Vec::new();
+        };
         let at = place(desk.source, value.span());
         match value.get_ref() {
             DeValue::Array(items) => items
@@ -322,7 +379,9 @@ pub fn place(source: &Source, span: Range<usize>) -> Place {
 pub fn number(value: &DeValue) -> Option<f64> {
     match value {
         DeValue::Integer(whole) => {
-            i64::from_str_radix(&whole.as_str().replace('_', ""), whole.radix()).ok().map(|n| n as f64)
+            i64::from_str_radix(&whole.as_str().replace('_', ""), whole.radix())
+                .ok()
+                .map(|n| n as f64)
         }
         DeValue::Float(float) => float.as_str().replace('_', "").parse().ok(),
         _ => None,
@@ -336,8 +395,17 @@ pub fn length(value: &Spanned<DeValue>, key: &str, desk: &mut Desk) -> Option<At
         DeValue::String(text) => unit::parse::length(text, desk.units),
         other => match number(other) {
             Some(number) if number.is_finite() => {
-                let metres = number * if desk.units == Units::Feet { unit::FOOT } else { 1.0 };
-                if metres.abs() <= unit::LONGEST { Ok(metres) } else { Err(LengthFault::TooLong) }
+                let metres = number
+                    * if desk.units == Units::Feet {
+                        unit::FOOT
+                    } else {
+                        1.0
+                    };
+                if metres.abs() <= unit::LONGEST {
+                    Ok(metres)
+                } else {
+                    Err(LengthFault::TooLong)
+                }
             }
             _ => return wrong(other, at, key, "want-length", desk),
         },
@@ -358,7 +426,10 @@ pub fn pair(value: &Spanned<DeValue>, key: &str, desk: &mut Desk) -> Option<At<[
         DeValue::Array(items) if items.iter().len() == 2 => {
             let mut lengths = items.iter().filter_map(|item| length(item, key, desk));
             match (lengths.next(), lengths.next()) {
-                (Some(x), Some(y)) => Some(At { value: [x.value, y.value], at }),
+                (Some(x), Some(y)) => Some(At {
+                    value: [x.value, y.value],
+                    at,
+                }),
                 _ => None,
             }
         }
@@ -366,7 +437,13 @@ pub fn pair(value: &Spanned<DeValue>, key: &str, desk: &mut Desk) -> Option<At<[
     }
 }
 
-fn wrong<T>(found: &DeValue, at: Place, key: &str, want: &'static str, desk: &mut Desk) -> Option<T> {
+fn wrong<T>(
+    found: &DeValue,
+    at: Place,
+    key: &str,
+    want: &'static str,
+    desk: &mut Desk,
+) -> Option<T> {
     let found = match found {
         DeValue::String(_) => "found-text",
         DeValue::Integer(_) | DeValue::Float(_) => "found-number",
@@ -376,8 +453,10 @@ fn wrong<T>(found: &DeValue, at: Place, key: &str, want: &'static str, desk: &mu
         DeValue::Table(_) => "found-table",
     };
     desk.notes.push(
-        Note::error(at, msg!("value-type", key = key, found = found))
-            .expected(Message { key: want, facts: Vec::new() }),
+        Note::error(at, msg!("value-type", key = key, found = found)).expected(Message {
+            key: want,
+            facts: Vec::new(),
+        }),
     );
     None
 }
@@ -401,13 +480,23 @@ pub fn no_length(fault: &LengthFault, at: Place) -> Note {
 }
 
 /// A word that is not of the list.
-pub fn not_a_word<'a>(found: &At<String>, key: &str, words: impl Iterator<Item = &'a str> + Clone) -> Note {
-    let note = Note::error(found.at.clone(), msg!("word-unknown", word = &found.value, key = key));
+pub fn not_a_word<'a>(
+    found: &At<String>,
+    key: &str,
+    words: impl Iterator<Item = &'a str> + Clone,
+) -> Note {
+    let note = Note::error(
+        found.at.clone(),
+        msg!("word-unknown", word = &found.value, key = key),
+    );
     let note = match nearest(&found.value, words.clone()) {
         Some(near) => note.mend(msg!("did-you-mean", near = near)),
         None => note,
     };
-    note.expected(msg!("one-of", names = words.map(str::to_owned).collect::<Vec<_>>()))
+    note.expected(msg!(
+        "one-of",
+        names = words.map(str::to_owned).collect::<Vec<_>>()
+    ))
 }
 
 fn decimals(value: f64) -> u8 {

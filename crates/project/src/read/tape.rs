@@ -45,7 +45,9 @@ pub const COLUMNS: (&[&str], &[&str]) = (&["from", "to", "reading"], &["sigma", 
 /// Reads the rows; those that cannot be read are told and left out. Rows without a reading
 /// are still to be taped: all of them are one warning.
 pub fn tape(source: &Source, units: Units, ledger: &Ledger, notes: &mut Vec<Note>) -> Tape {
-    let Some(cells) = cells::read(source, COLUMNS.0, COLUMNS.1, notes) else { return Tape::default() };
+    let Some(cells) = cells::read(source, COLUMNS.0, COLUMNS.1, notes) else {
+        return Tape::default();
+    };
     let longest = ledger.number(fig::LONGEST);
     if cells.rows.is_empty() {
         notes.push(
@@ -53,21 +55,33 @@ pub fn tape(source: &Source, units: Units, ledger: &Ledger, notes: &mut Vec<Note
                 .mend(msg!("tape-print-sheet")),
         );
     }
-    let mut tape = Tape { sound: true, ..Tape::default() };
+    let mut tape = Tape {
+        sound: true,
+        ..Tape::default()
+    };
     for row in &cells.rows {
         let before = notes.len();
-        tape.named.extend(["from", "to"].into_iter().filter_map(|end| row.get(end).cloned()));
+        tape.named.extend(
+            ["from", "to"]
+                .into_iter()
+                .filter_map(|end| row.get(end).cloned()),
+        );
         let from = row.need("from", notes).and_then(|cell| name(cell, notes));
         let to = row.need("to", notes).and_then(|cell| name(cell, notes));
         let reading = row.get("reading").and_then(|cell| {
             split_decimal(row, cell, cells.mark, notes)?;
             above_zero(cell, "reading", units, notes)
         });
-        let sigma = row.get("sigma").and_then(|cell| above_zero(cell, "sigma", units, notes));
+        let sigma = row
+            .get("sigma")
+            .and_then(|cell| above_zero(cell, "sigma", units, notes));
         if let (Some(from), Some(to)) = (&from, &to)
             && from.value == to.value
         {
-            notes.push(Note::error(row.at.clone(), msg!("tape-same-ends", point = &from.value)));
+            notes.push(Note::error(
+                row.at.clone(),
+                msg!("tape-same-ends", point = &from.value),
+            ));
         }
         if notes.len() > before {
             continue;
@@ -87,14 +101,24 @@ pub fn tape(source: &Source, units: Units, ledger: &Ledger, notes: &mut Vec<Note
             });
         }
     }
-    let long: Vec<&Taped> = tape.rows.iter().filter(|row| row.reading.value > longest).collect();
+    let long: Vec<&Taped> = tape
+        .rows
+        .iter()
+        .filter(|row| row.reading.value > longest)
+        .collect();
     if let Some(first) = long.first() {
-        let what = msg!("tape-long", count = long.len(), reading = Fact::Length(first.reading.value));
+        let what = msg!(
+            "tape-long",
+            count = long.len(),
+            reading = Fact::Length(first.reading.value)
+        );
         notes.push(Note::warning(first.reading.at.clone(), what).mend(msg!("tape-long-mend")));
     }
     if let Some([from, to]) = tape.blank.first() {
         let at = Place::new(&from.at.file, from.at.start, to.at.end.max(from.at.end));
-        notes.push(Note::warning(at, msg!("tape-blank", count = tape.blank.len())).mend(msg!("tape-fill")));
+        notes.push(
+            Note::warning(at, msg!("tape-blank", count = tape.blank.len())).mend(msg!("tape-fill")),
+        );
     }
     tape
 }
@@ -103,10 +127,16 @@ pub fn tape(source: &Source, units: Units, ledger: &Ledger, notes: &mut Vec<Note
 /// after a reading of bare digits is taken for that.
 fn split_decimal(row: &Row, reading: &At<String>, mark: char, notes: &mut Vec<Note>) -> Option<()> {
     let digits = |text: &str| !text.is_empty() && text.bytes().all(|byte| byte.is_ascii_digit());
-    let next = row.after(reading).filter(|next| digits(&next.value) && digits(&reading.value) && mark == ',');
+    let next = row
+        .after(reading)
+        .filter(|next| digits(&next.value) && digits(&reading.value) && mark == ',');
     let Some(next) = next else { return Some(()) };
     let whole = Place::new(&reading.at.file, reading.at.start, next.at.end);
-    let what = msg!("row-decimal-split", whole = &reading.value, part = &next.value);
+    let what = msg!(
+        "row-decimal-split",
+        whole = &reading.value,
+        part = &next.value
+    );
     notes.push(Note::error(whole, what).mend(msg!("row-decimal-comma")));
     None
 }
@@ -114,15 +144,27 @@ fn split_decimal(row: &Row, reading: &At<String>, mark: char, notes: &mut Vec<No
 /// A name as FORMATS says: a letter, then letters, digits, `_` and `-`.
 pub fn is_name(text: &str) -> bool {
     let mut marks = text.bytes();
-    marks.next().is_some_and(|first| first.is_ascii_alphabetic())
+    marks
+        .next()
+        .is_some_and(|first| first.is_ascii_alphabetic())
         && marks.all(|mark| mark.is_ascii_alphanumeric() || mark == b'_' || mark == b'-')
 }
 
 /// The nearest name that a file can use.
 fn as_name(text: &str) -> String {
-    let plain = |mark: char| if mark.is_ascii_alphanumeric() || mark == '_' { mark } else { '-' };
+    let plain = |mark: char| {
+        if mark.is_ascii_alphanumeric() || mark == '_' {
+            mark
+        } else {
+            '-'
+        }
+    };
     let name: String = text.trim().chars().map(plain).collect();
-    if name.starts_with(|first: char| first.is_ascii_alphabetic()) { name } else { format!("P{name}") }
+    if name.starts_with(|first: char| first.is_ascii_alphabetic()) {
+        name
+    } else {
+        format!("P{name}")
+    }
 }
 
 /// The name in a cell; a text that is no name is told.
@@ -139,9 +181,17 @@ pub fn name(cell: &At<String>, notes: &mut Vec<Note>) -> Option<At<String>> {
 }
 
 /// The length in a cell, above zero.
-pub fn above_zero(cell: &At<String>, column: &str, units: Units, notes: &mut Vec<Note>) -> Option<At<f64>> {
+pub fn above_zero(
+    cell: &At<String>,
+    column: &str,
+    units: Units,
+    notes: &mut Vec<Note>,
+) -> Option<At<f64>> {
     match unit::parse::length(&cell.value, units) {
-        Ok(value) if value > 0.0 => Some(At { value, at: cell.at.clone() }),
+        Ok(value) if value > 0.0 => Some(At {
+            value,
+            at: cell.at.clone(),
+        }),
         Ok(_) => {
             notes.push(
                 Note::error(cell.at.clone(), msg!("length-not-positive", key = column))

@@ -20,8 +20,7 @@ pub(super) fn survey(
 ) -> String {
     let mut out = String::new();
     let words = Catalogue::of(language);
-    let say =
-        |out: &mut String, message: Message| remark(out, &words.say(&message, Units::Metres));
+    let say = |out: &mut String, message: Message| remark(out, &words.say(&message, Units::Metres));
     if let Some(whose) = attribution {
         remark(&mut out, whose);
     }

@@ -20,3 +20,67 @@ check-sound = { $others ->
 survey-told-yard = The yard is { $area }, give or take { $doubt }.
 survey-told-free = Free to paint: { $area }.
 told-written = written: { $file }
+new-told-next = Next: fill in tape.csv and survey.toml, then run `chalkyard check { $dir }`.
+progress-bounding = proving how good a plan could be
+progress-laying = { $count ->
+    [one] laying one marking
+   *[other] laying { $count } markings
+ }
+progress-exchanging = trying other markings, step { $step } of { $of }: { $share } % of the practice wanted
+progress-polishing = setting them straight, round { $step } of { $of }
+class-no-date = the day that ages are reckoned on is missing
+class-add-date = add a date to project.toml, as: date = 2026-09-01
+class-empty = there are no children to plan for
+class-add-children = add rows to children.csv, or counts to programme.toml: ages = { "{" } 3 = 8, 4 = 10 { "}" }
+marking-own-figure = { $name } is a figure of your own: it is left as it is and not judged yet
+plan-no-ground = no ground is free to paint
+plan-see-blocked = `chalkyard survey` draws what blocks each part of the yard
+plan-stopped = the search was stopped; the last plan stays as it is
+plan-nothing = no marking could be placed
+plan-least-cost = the cheapest marking that helps this class costs { $cost }: raise the budget to at least that
+plan-see-left-out = each marking was left out for a reason of ground, money or gain: try more ground or fewer refusals
+plan-no-candidate = no family of markings serves this class and these weights
+plan-told-markings = { $count ->
+    [one] One marking, { $cost } in paint and tape.
+   *[other] { $count } markings, { $cost } in paint and tape.
+ }
+plan-told-value = The class gets { $value } % of the practice wanted; no plan could give more than { $bound } % (gap { $gap } %).
+plan-told-binds = { $of ->
+    [money] { $more } more money would add { $change } %.
+    [ground] { $more } m² more ground would add { $change } %.
+    [time] { $more } minutes more a session would change it by { $change } %.
+   *[staff] { $more } more staff would change it by { $change } %.
+ }
+plan-told-left-out = left out: { $name }, { $why ->
+    [refused] which the programme refuses
+    [no-gain] which would add nothing
+    [same-family] whose family serves that group already
+    [money] for want of money
+    [ground] for want of ground
+    [no-place] which has nowhere to lie among the others
+   *[outdone] which the others do better without
+ }
+plan-told-gone = gone since the last plan: { $names }
+plan-told-come = new since the last plan: { $names }
+plan-told-resized = resized since the last plan: { $names }
+plan-told-change = change in practice since the last plan: { $change } %
+audit-no-layout = there is no layout to judge
+audit-plan-first = make one with `chalkyard plan`, or write layout.toml
+audit-whole = the whole layout
+audit-check = { $hard ->
+    [hard] BROKEN
+   *[wanted] not met
+ }: { $marking }: { $rule }: wanted { $wanted }, is { $actual }{ $unit ->
+    [deg] { "" } degrees
+    [points] { "" } points
+   *[other] { "" }
+ }
+audit-told = { $checks } checks: { $broken ->
+    [0] every hard rule holds
+    [one] one hard rule is broken
+   *[other] { $broken } hard rules are broken
+ }, { $unmet ->
+    [0] every wish is met
+    [one] one wish is not met
+   *[other] { $unmet } wishes are not met
+ }.

@@ -20,3 +20,67 @@ check-sound = { $others ->
 survey-told-yard = El patio mide { $area }, con un margen de { $doubt }.
 survey-told-free = Libre para pintar: { $area }.
 told-written = escrito: { $file }
+new-told-next = Ahora: rellene tape.csv y survey.toml, y después ejecute `chalkyard check { $dir }`.
+progress-bounding = probando lo bueno que podría ser un plan
+progress-laying = { $count ->
+    [one] colocando una marca
+   *[other] colocando { $count } marcas
+ }
+progress-exchanging = probando otras marcas, paso { $step } de { $of }: { $share } % de la práctica deseada
+progress-polishing = enderezándolas, vuelta { $step } de { $of }
+class-no-date = falta el día en que se cuentan las edades
+class-add-date = añada una fecha a project.toml, como: date = 2026-09-01
+class-empty = no hay niños para los que planear
+class-add-children = añada filas a children.csv, o cantidades a programme.toml: ages = { "{" } 3 = 8, 4 = 10 { "}" }
+marking-own-figure = { $name } es una figura propia: se deja como está y aún no se juzga
+plan-no-ground = no queda suelo libre para pintar
+plan-see-blocked = `chalkyard survey` dibuja lo que ocupa cada parte del patio
+plan-stopped = la búsqueda se detuvo; el último plan queda como está
+plan-nothing = no se pudo colocar ninguna marca
+plan-least-cost = la marca más barata que ayuda a esta clase cuesta { $cost }: suba el presupuesto al menos hasta ahí
+plan-see-left-out = cada marca quedó fuera por suelo, dinero o provecho: pruebe con más suelo o menos rechazos
+plan-no-candidate = ninguna familia de marcas sirve a esta clase con estos pesos
+plan-told-markings = { $count ->
+    [one] Una marca, { $cost } en pintura y cinta.
+   *[other] { $count } marcas, { $cost } en pintura y cinta.
+ }
+plan-told-value = La clase recibe el { $value } % de la práctica deseada; ningún plan podría dar más del { $bound } % (diferencia { $gap } %).
+plan-told-binds = { $of ->
+    [money] { $more } más de dinero añadiría un { $change } %.
+    [ground] { $more } m² más de suelo añadirían un { $change } %.
+    [time] { $more } minutos más por sesión lo cambiarían un { $change } %.
+   *[staff] { $more } personas más lo cambiarían un { $change } %.
+ }
+plan-told-left-out = fuera: { $name }, { $why ->
+    [refused] que el programa rechaza
+    [no-gain] que no añadiría nada
+    [same-family] cuya familia ya sirve a ese grupo
+    [money] por falta de dinero
+    [ground] por falta de suelo
+    [no-place] que no cabe entre las demás
+   *[outdone] sin la cual las demás rinden más
+ }
+plan-told-gone = ya no están desde el último plan: { $names }
+plan-told-come = nuevas desde el último plan: { $names }
+plan-told-resized = con otro tamaño desde el último plan: { $names }
+plan-told-change = cambio en la práctica desde el último plan: { $change } %
+audit-no-layout = no hay ninguna disposición que juzgar
+audit-plan-first = haga una con `chalkyard plan`, o escriba layout.toml
+audit-whole = toda la disposición
+audit-check = { $hard ->
+    [hard] ROTA
+   *[wanted] no se cumple
+ }: { $marking }: { $rule }: se quiere { $wanted }, hay { $actual }{ $unit ->
+    [deg] { "" } grados
+    [points] { "" } puntos
+   *[other] { "" }
+ }
+audit-told = { $checks } comprobaciones: { $broken ->
+    [0] se cumplen todas las reglas firmes
+    [one] se rompe una regla firme
+   *[other] se rompen { $broken } reglas firmes
+ }, { $unmet ->
+    [0] se cumplen todos los deseos
+    [one] un deseo no se cumple
+   *[other] { $unmet } deseos no se cumplen
+ }.
