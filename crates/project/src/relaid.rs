@@ -50,7 +50,7 @@ fn relaid(old: &str, markings: &[Marking], units: Units) -> Option<String> {
         let locked = table.get("locked").and_then(Item::as_bool).unwrap_or(false);
         let wanted = markings.iter().find(|marking| marking.name == name);
         if !locked && wanted.is_none() {
-            heading.push_str(&remarks_of_the_file(&table));
+            heading.push_str(remarks_of_the_file(&table));
             continue;
         }
         if let Some(marking) = wanted.filter(|_| !locked) {
@@ -101,12 +101,16 @@ fn prefix(table: &Table) -> &str {
 
 /// What stands above a marking and an empty line: that is said of the file, and stays when
 /// the marking goes.
-fn remarks_of_the_file(table: &Table) -> String {
+fn remarks_of_the_file(table: &Table) -> &str {
     let prefix = prefix(table);
-    match prefix.rfind("\n\n") {
-        Some(empty) if !prefix[..empty].trim().is_empty() => prefix[..empty + 2].to_owned(),
-        _ => String::new(),
+    let (mut end, mut said) = (0, 0);
+    for line in prefix.split_inclusive('\n') {
+        end += line.len();
+        if line.trim().is_empty() && !prefix[..end].trim().is_empty() {
+            said = end;
+        }
     }
+    &prefix[..said]
 }
 
 /// Sets what differs.
@@ -349,6 +353,13 @@ mod tests {
                 "{text}"
             );
             assert_eq!(read(&text, Units::Metres), (left.to_vec(), Vec::new()));
+            let windows = write_layout(&old.replace('\n', "\r\n"), left, Units::Metres)
+                .value
+                .expect("TOML");
+            assert!(
+                windows.contains("# Of the file.") && !windows.contains("Of the brook"),
+                "{windows}"
+            );
         }
     }
 
