@@ -12,6 +12,7 @@
 pub mod audit;
 mod candidate;
 pub mod candidates;
+pub mod cost;
 pub mod figures;
 mod geometry;
 mod place;
