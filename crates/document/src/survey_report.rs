@@ -410,6 +410,12 @@ fn blocked(paper: &mut Manuscript, sheet: &Sheet, plan: &Plan, ledger: &Ledger) 
 
 /// What a patch belongs to: the user's own name, or the word of an edge or a surface.
 fn thing(sheet: &Sheet, plan: &Plan, patch: &Blocked) -> String {
+    if patch.why == Why::Route {
+        let route = plan.ground.routes.iter().find(|one| format!("{}-{}", one.from, one.to) == patch.of);
+        if let Some(route) = route {
+            return sheet.say(msg!("doc-reading-distance", from = route.from.as_str(), to = route.to.as_str()));
+        }
+    }
     let mine = plan.yard.fixtures.iter().any(|one| one.name == patch.of)
         || plan.yard.doors.iter().any(|one| one.name == patch.of)
         || plan.yard.gates.iter().any(|one| one.name == patch.of);

@@ -2,6 +2,7 @@
 
 pub mod block;
 pub mod compose;
+pub mod figure;
 pub mod fixture;
 pub mod hatch;
 pub mod label;
