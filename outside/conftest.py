@@ -27,7 +27,7 @@ def demo(tmp_path_factory):
     """The demo project, taken through the whole job in a folder of its own."""
     folder = tmp_path_factory.mktemp("demo") / "demo"
     shutil.copytree(ROOT / "demo", folder, ignore=shutil.ignore_patterns("out"))
-    run("survey", folder)
+    run("plan", folder)
     return folder
 
 

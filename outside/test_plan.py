@@ -16,7 +16,7 @@ def test_plan_holds_to_the_schema(plan):
 
 def test_the_same_bytes_again(demo, tmp_path):
     before = {path.name: path.read_bytes() for path in sorted((demo / "out").iterdir()) if path.is_file()}
-    run("survey", demo)
+    run("plan", demo)
     after = {path.name: path.read_bytes() for path in sorted((demo / "out").iterdir()) if path.is_file()}
     assert before == after
 

@@ -7,7 +7,11 @@
 //! Invariants: no clock time, no absolute path, no name of a child; the same plan gives
 //! the same text on every machine, whatever the number of threads.
 
+mod children;
+mod footfall;
 mod ground;
+mod layout;
+mod markings;
 mod round;
 mod sources;
 mod survey;
@@ -17,7 +21,11 @@ use std::fmt;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
+pub use children::{Ability, Child, Speeds};
+pub use footfall::{Footfall, Good};
 pub use ground::{Blocked, Ground, Position, Ring, Route};
+pub use layout::{Candidate, Check, Layout};
+pub use markings::{Cell, Laid, Lane, Marking, Paint};
 pub use round::{millionth, round_to, tenth_of_a_micron};
 pub use sources::Source;
 pub use survey::{Ellipse, Point, Reading, Survey, Suspect};
@@ -42,6 +50,21 @@ pub struct Plan {
     /// What may be painted, and why the rest may not.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub ground: Option<Ground>,
+    /// Who will play.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub children: Option<Vec<Child>>,
+    /// The figures, where they lie.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub markings: Option<Vec<Marking>>,
+    /// What each child's feet do on each marking.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub footfall: Option<Vec<Footfall>>,
+    /// The choice, with every input that it rests on.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub layout: Option<Layout>,
+    /// The rules, held against the layout.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub audit: Option<Vec<Check>>,
     /// The ledger figures that were used.
     pub sources: Vec<Source>,
 }
@@ -56,6 +79,11 @@ impl Plan {
             seed,
             survey: None,
             ground: None,
+            children: None,
+            markings: None,
+            footfall: None,
+            layout: None,
+            audit: None,
             sources: Vec::new(),
         }
     }

@@ -175,8 +175,8 @@ pub struct NextReading {
     pub what: String,
     /// Long half-axis in metres, redundancy number or correlation before; null: infinite.
     pub before: Option<f64>,
-    /// The same after.
-    pub after: f64,
+    /// The same after; null: still infinite, it takes more than this one.
+    pub after: Option<f64>,
 }
 
 impl Survey {
@@ -291,7 +291,7 @@ impl Survey {
                         helps: helps.to_owned(),
                         what,
                         before: next.before.is_finite().then(|| millionth(next.before)),
-                        after: millionth(next.after),
+                        after: next.after.is_finite().then(|| millionth(next.after)),
                     }
                 })
                 .collect(),

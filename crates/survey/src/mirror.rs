@@ -60,17 +60,20 @@ pub(crate) fn settle(
     one_place: f64,
 ) -> Vec<Image> {
     let soft = Soft::new(at.len(), readings, &frame.fixed);
+    let near = neighbours(frame, readings, at.len());
+    let lone: Vec<_> = (0..at.len())
+        .filter_map(|p| Some((vec![p], widest(&near[p], at)?)))
+        .collect();
     let yard = Yard {
         network,
         frame,
         readings,
         soft,
+        lone: lone.clone(),
     };
     let whole_open = !frame.known_rules && yard.turn_whole(at);
     let mut open: Vec<(Vec<PointId>, [PointId; 2])> = Vec::new();
-    let near = neighbours(frame, readings, at.len());
-    let lone = (0..at.len()).filter_map(|p| Some((vec![p], widest(&near[p], at)?)));
-    let mut candidates: Vec<(Vec<PointId>, [PointId; 2])> = lone.collect();
+    let mut candidates: Vec<(Vec<PointId>, [PointId; 2])> = lone;
     // Known points in a line see the rest on either side.
     let known: Vec<PointId> = (0..at.len())
         .filter(|&p| frame.known[p].is_some())
@@ -99,7 +102,7 @@ pub(crate) fn settle(
     }
     yard.choose(at, &open, whole_open);
     if whole_open && yard.blame(at).1 {
-        *at = mirrored(at);
+        *at = yard.mirrored(at);
     }
     open.into_iter()
         .map(|(part, across)| {
@@ -143,12 +146,32 @@ struct Yard<'a> {
     frame: &'a Frame,
     readings: &'a [&'a Reading],
     soft: Soft<'a>,
+    /// Single points, each with the two that hold it.
+    lone: Vec<(Vec<PointId>, [PointId; 2])>,
 }
 
 impl Yard<'_> {
+    /// The whole across the x axis. A lone point that is taped to one side of a line, as a
+    /// drain by an offset, goes back to its side: it says where it is, not how the yard lies.
+    fn mirrored(&self, at: &[Place]) -> Vec<Place> {
+        let mut there = mirrored(at);
+        for (part, line) in &self.lone {
+            let signed =
+                |r: &&Reading| matches!(r.kind, Kind::Left { point, .. } if part.contains(&point));
+            if !self.readings.iter().any(signed) {
+                continue;
+            }
+            let back = self.flipped(&there, part, *line);
+            if self.readings_choose(&there, &back, part) == Some(true) {
+                there = back;
+            }
+        }
+        there
+    }
+
     /// Mirrors the whole where offsets or rough places want it; whether they are silent.
     fn turn_whole(&self, at: &mut Vec<Place>) -> bool {
-        let there = mirrored(at);
+        let there = self.mirrored(at);
         let bounded = |at: &[Place]| self.readings.iter().map(|r| one(r, at)).sum::<f64>();
         let gain = bounded(at) - bounded(&there);
         if gain.abs() > READINGS_CHOOSE {
@@ -286,7 +309,7 @@ impl Yard<'_> {
     fn badness(&self, at: &[Place], whole_open: bool) -> (usize, bool, f64, usize) {
         let (crossings, wrong, outside) = self.blame(at);
         let rough = if whole_open {
-            self.misfit(at).min(self.misfit(&mirrored(at)))
+            self.misfit(at).min(self.misfit(&self.mirrored(at)))
         } else {
             self.misfit(at)
         };

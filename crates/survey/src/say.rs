@@ -9,6 +9,9 @@ use crate::network::{Datum, Kind, Network, PointId, Walked};
 use crate::result::{Help, Slip, Survey};
 use crate::shape;
 
+/// A note names so many readings at most, and counts the rest.
+const NAMED: usize = 8;
+
 /// Everything beside the answer that the notes draw on.
 pub(crate) struct Heard<'a> {
     pub(crate) network: &'a Network,
@@ -169,7 +172,7 @@ impl Heard<'_> {
             let reads = shown(reading.kind, reading.value);
             let mut note = if suspect.set_aside {
                 let should = shown(reading.kind, suspect.should_read);
-                let points = names(network, reading.kind);
+                let points = names(network, reading.kind).join("-");
                 let what = msg!(
                     "survey-reading-doubtful",
                     points = points,
@@ -233,18 +236,16 @@ impl Heard<'_> {
                 Note::warning(network.at.clone(), what).mend(msg!("survey-check-sigma-or-tape")),
             );
         }
-        let unchecked: Vec<usize> = (0..network.readings.len())
-            .filter(|&n| {
-                let adjusted = &self.survey.readings[n];
-                !adjusted.set_aside && adjusted.r < self.unchecked && !self.fixed(n)
-            })
-            .collect();
+        let unchecked = self.unchecked_lengths();
         if let Some(&first) = unchecked.first() {
-            let lines: Vec<String> = unchecked
+            let mut lines: Vec<String> = unchecked
                 .iter()
                 .map(|&n| names(network, network.readings[n].kind).join("-"))
                 .collect();
-            let what = msg!("survey-unchecked", count = lines.len(), lines = lines);
+            let count = lines.len();
+            lines.truncate(NAMED);
+            let more = count - lines.len();
+            let what = msg!("survey-unchecked", count = count, lines = lines, more = more);
             let mut note = Note::advice(network.readings[first].at.clone(), what);
             if let Some(next) = self.survey.next_readings.first() {
                 note = note.mend(msg!(
@@ -254,6 +255,19 @@ impl Heard<'_> {
             }
             notes.push(note);
         }
+    }
+
+    /// Taped lengths that hardly any other reading checks. Offsets and the like are left
+    /// out: nothing ever checks a point that is only offset, and whoever sets it knows.
+    fn unchecked_lengths(&self) -> Vec<usize> {
+        let readings = &self.network.readings;
+        (0..readings.len())
+            .filter(|&n| {
+                let adjusted = &self.survey.readings[n];
+                let taped = matches!(readings[n].kind, Kind::Distance { .. });
+                taped && !adjusted.set_aside && adjusted.r < self.unchecked && !self.fixed(n)
+            })
+            .collect()
     }
 
     /// Whether a reading only fixes a known coordinate, or took no part.

@@ -36,7 +36,7 @@ doc-legend-stand = where staff stand
 doc-inset = Survey
 doc-inset-ellipses = 95 % ellipses, { $times } times the scale of this inset
 doc-inset-doubtful = doubtful: measure it again
-doc-inset-unchecked = no other reading checks it
+doc-inset-unchecked = hardly checked by the others
 doc-stand = staff stand
 doc-label-swing = 2 × pivot { $pivot } each way
 doc-label-clear = { $clear } kept clear
@@ -138,7 +138,7 @@ doc-picture-alt = The surveyed points { $names } joined by their readings, each 
        *[other] { $doubtful } readings are doubtful and dashed.
     } The tables below give the same figures.
 doc-readings = The readings
-doc-readings-how = Doubtful readings come first, then those that no other reading checks. “Checked” says how much of a slip in a reading would show in the gap: 0 none of it, 100 all of it.
+doc-readings-how = Doubtful readings come first, then those that the others hardly check. “Checked” says how much of a slip in a reading would show in the gap: 0 none of it, 100 all of it.
 doc-reading-distance = { $from } to { $to }
 doc-reading-along = { $from } towards { $to }, to { $point }
 doc-reading-left = { $point } off the line { $from } to { $to }
@@ -154,7 +154,7 @@ doc-column-checked = checked, %
 doc-column-state = so
 doc-state-set-aside = set aside: measure it again
 doc-state-doubtful = doubtful: measure it again
-doc-state-unchecked = nothing checks it
+doc-state-unchecked = hardly checked by the others
 doc-state-agrees = agrees
 doc-points = The points
 doc-points-how = x runs along the first side and y to its left. “Sure to” is the long half-axis of the 95 % ellipse: the point lies that near to where it is drawn, 95 times in 100.

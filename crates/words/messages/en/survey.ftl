@@ -36,8 +36,14 @@ survey-longer-than-round = { $points } reads { $reads }, but the way round by { 
 survey-readings-disagree = The readings disagree { $times } times as much as they promise. Fewer than { $alpha } in 100 good surveys do.
 survey-check-sigma-or-tape = Look at the tape's sigma, and tape the doubtful lengths again.
 survey-unchecked = { $count ->
-    [one] One reading is checked by hardly any other, so a slip there would not show: { $lines }.
-   *[other] { $count } readings are checked by hardly any other, so a slip there would not show: { $lines }.
+    [one] One reading is checked by hardly any other, so a slip there would not show: { $lines }{ $more ->
+        [0] { "" }
+       *[other] { " " }and { $more } more
+    }.
+   *[other] { $count } readings are checked by hardly any other, so a slip there would not show: { $lines }{ $more ->
+        [0] { "" }
+       *[other] { " " }and { $more } more
+    }.
 }
 survey-boundary-short = { $count ->
     [0] No boundary is given, so there is no area.

@@ -36,7 +36,7 @@ doc-legend-stand = puesto del personal
 doc-inset = Medición
 doc-inset-ellipses = elipses del 95 %, a { $times } veces la escala de este recuadro
 doc-inset-doubtful = dudosa: mídala otra vez
-doc-inset-unchecked = ninguna otra medida la comprueba
+doc-inset-unchecked = las demás apenas la comprueban
 doc-stand = puesto del personal
 doc-label-swing = 2 × eje { $pivot } a cada lado
 doc-label-clear = { $clear } despejados
@@ -138,7 +138,7 @@ doc-picture-alt = Los puntos medidos { $names } unidos por sus medidas, cada uno
        *[other] { $doubtful } medidas son dudosas y van a trazos.
     } Las tablas siguientes dan las mismas cifras.
 doc-readings = Las medidas
-doc-readings-how = Primero las medidas dudosas, luego las que ninguna otra comprueba. «Control» dice cuánto de un error en la medida se vería en la diferencia: 0 nada, 100 todo.
+doc-readings-how = Primero las medidas dudosas, luego las que las demás apenas comprueban. «Control» dice cuánto de un error en la medida se vería en la diferencia: 0 nada, 100 todo.
 doc-reading-distance = { $from } a { $to }
 doc-reading-along = de { $from } hacia { $to }, hasta { $point }
 doc-reading-left = { $point } a la recta { $from } a { $to }
@@ -154,7 +154,7 @@ doc-column-checked = control, %
 doc-column-state = conclusión
 doc-state-set-aside = apartada: mídala otra vez
 doc-state-doubtful = dudosa: mídala otra vez
-doc-state-unchecked = nada la comprueba
+doc-state-unchecked = las demás apenas la comprueban
 doc-state-agrees = concuerda
 doc-points = Los puntos
 doc-points-how = x va a lo largo del primer lado e y a su izquierda. «Seguro a» es el semieje mayor de la elipse del 95 %: el punto está así de cerca de donde se dibuja, 95 veces de cada 100.

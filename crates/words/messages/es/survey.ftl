@@ -36,8 +36,14 @@ survey-longer-than-round = { $points } mide { $reads }, pero el rodeo por { $via
 survey-readings-disagree = Las lecturas discrepan { $times } veces lo que prometen. Les pasa a menos de { $alpha } de cada 100 mediciones buenas.
 survey-check-sigma-or-tape = Revise la sigma de la cinta y repita las longitudes dudosas.
 survey-unchecked = { $count ->
-    [one] Casi ninguna otra lectura comprueba una de ellas; un fallo ahí no se vería: { $lines }.
-   *[other] Casi ninguna otra lectura comprueba { $count } de ellas; un fallo ahí no se vería: { $lines }.
+    [one] Casi ninguna otra lectura comprueba una de ellas; un fallo ahí no se vería: { $lines }{ $more ->
+        [0] { "" }
+       *[other] { " " }y { $more } más
+    }.
+   *[other] Casi ninguna otra lectura comprueba { $count } de ellas; un fallo ahí no se vería: { $lines }{ $more ->
+        [0] { "" }
+       *[other] { " " }y { $more } más
+    }.
 }
 survey-boundary-short = { $count ->
     [0] No hay contorno, así que no hay superficie.

@@ -1,0 +1,254 @@
+//! The second stretch of the way: the class, its candidates, the choice and where it lies.
+
+use std::sync::atomic::{AtomicBool, Ordering};
+
+use children::{Child, Date};
+use footfall::Model;
+use geo::{Area, Coord};
+use ground::result::Ground;
+use ground::yard::Yard;
+use indicatif::{ProgressBar, ProgressStyle};
+use layout::candidates::{Kit, activities, candidates, yields};
+use layout::cost::{Prices, cost};
+use layout::programme::Question;
+use layout::week::{Target, Time, Week, targets};
+use layout::{Candidate, Pose, Progress, Task, Work};
+use marking::{Family, Figure, Look, Palette};
+use note::{Fact, Note, Place, msg};
+use project::Project;
+use project::read::layout::Marking;
+
+use crate::command::Manner;
+use crate::outcome::Fault;
+use crate::tell::Telling;
+
+/// All that is known before anything is chosen.
+pub struct Class {
+    /// Who will play.
+    pub children: Vec<Child>,
+    /// How many each of them stands for.
+    pub counts: Vec<u32>,
+    /// Constants of the footfall model.
+    pub model: Model,
+    /// Colours and breadths.
+    pub look: Look,
+    /// The week.
+    pub week: Week,
+    /// Its minutes.
+    pub time: Time,
+    /// What each child should get of it.
+    pub targets: Vec<Target>,
+    /// What things cost.
+    pub prices: Prices,
+}
+
+/// The class of a project; `None` where notes say why there is none.
+pub fn class(project: &Project, yard: &Yard, notes: &mut Vec<Note>) -> Option<Class> {
+    let ledger = &project.ledger;
+    let programme = &project.programme;
+    let whole = |file: &str| Place::whole(&file.into());
+    let told = if project.children.is_empty() {
+        children::counts(&programme.ages, ledger)
+    } else {
+        let Some(date) = project.about.date else {
+            notes.push(
+                Note::error(whole("project.toml"), msg!("class-no-date")).mend(msg!("class-add-date")),
+            );
+            return None;
+        };
+        let date = Date { year: i32::from(date.year()), month: date.month().unsigned_abs() };
+        children::roster(&project.children, date, ledger)
+    };
+    let children = told.pour(notes);
+    let children = children::overridden(children, &project.overrides).pour(notes);
+    if children.is_empty() {
+        if !note::any_error(notes) {
+            notes.push(
+                Note::error(whole("children.csv"), msg!("class-empty")).mend(msg!("class-add-children")),
+            );
+        }
+        return None;
+    }
+    let counts: Vec<u32> = children.iter().map(|child| child.count).collect();
+    let week = Week {
+        sessions: programme.sessions_a_week,
+        minutes: programme.minutes,
+        staff: programme.staff,
+        yard_area: yard.boundary.unsigned_area(),
+    };
+    let time = week.time(counts.iter().sum(), ledger);
+    let ground = programme.palette.unwrap_or(marking::Ground::Asphalt);
+    Some(Class {
+        targets: targets(&children, &programme.weights, time.each, ledger),
+        model: Model::of(ledger),
+        look: Look::of(Palette { ground }, ledger),
+        prices: prices(project),
+        children,
+        counts,
+        week,
+        time,
+    })
+}
+
+/// The cheapest litre and metre that the project names, else the ledger's.
+fn prices(project: &Project) -> Prices {
+    let usual = Prices::usual(&project.ledger);
+    let least = |packages: &[project::read::package::Package], usual: f64| {
+        let each = packages.iter().filter(|one| one.size > 0.0).map(|one| one.price / one.size);
+        each.min_by(f64::total_cmp).unwrap_or(usual)
+    };
+    let named = &project.programme.prices;
+    Prices { paint: least(&named.paint, usual.paint), tape: least(&named.tape, usual.tape) }
+}
+
+/// What could be painted: what people have locked, and every family at the sizes of this
+/// class.
+pub fn could(project: &Project, class: &Class, notes: &mut Vec<Note>) -> Vec<Candidate> {
+    let programme = &project.programme;
+    let wanted: Vec<&'static dyn Family> = marking::families()
+        .iter()
+        .copied()
+        .filter(|family| {
+            programme.wanted.is_empty()
+                || programme.wanted.iter().any(|name| name.value == family.name())
+        })
+        .collect();
+    let refused: Vec<String> = programme.refused.iter().map(|name| name.value.clone()).collect();
+    let price = |figure: &Figure| price(figure, project, class);
+    let kit = Kit {
+        families: &wanted,
+        refused: &refused,
+        look: &class.look,
+        model: &class.model,
+        price: &price,
+    };
+    let mut all: Vec<Candidate> =
+        project.layout.iter().filter(|marking| marking.locked).filter_map(|marking| laid(marking, project, class, notes)).collect();
+    all.extend(candidates(&class.children, &programme.weights, &kit, &project.ledger));
+    all
+}
+
+fn price(figure: &Figure, project: &Project, class: &Class) -> f64 {
+    cost(figure, class.look.palette.ground, class.prices, &project.ledger)
+}
+
+/// A marking of the layout file as a candidate that lies where people laid it.
+pub fn laid(marking: &Marking, project: &Project, class: &Class, notes: &mut Vec<Note>) -> Option<Candidate> {
+    let Some(family) = marking::family(&marking.family) else {
+        notes.push(Note::warning(marking.place.clone(), msg!("marking-own-figure", name = &marking.name)));
+        return None;
+    };
+    let lengths: Vec<f64> = marking.lengths.iter().map(|(_, metres)| *metres).collect();
+    let figure = match family.make(&lengths, &class.look) {
+        Ok(figure) => figure,
+        Err(fault) => {
+            let (what, expected) = fault.messages(family.name());
+            notes.push(Note::error(marking.place.clone(), what).expected(expected));
+            return None;
+        }
+    };
+    let gaits = activities(family, &project.programme.weights);
+    Some(Candidate {
+        name: marking.name.clone(),
+        family: marking.family.clone(),
+        group: marking.name.clone(),
+        cost: price(&figure, project, class),
+        area: figure.envelope.unsigned_area(),
+        locked: Some(Pose {
+            at: Coord { x: marking.at[0], y: marking.at[1] },
+            turn: marking.turn,
+            mirrored: marking.mirrored,
+        }),
+        refused: false,
+        mirrors: family.can_mirror(),
+        yields: yields(&figure, &gaits, &class.children, &class.model, &project.ledger),
+        figure,
+    })
+}
+
+/// The answer and its question.
+pub struct Planned {
+    /// What could be painted.
+    pub candidates: Vec<Candidate>,
+    /// The choice.
+    pub plan: layout::Plan,
+    /// The most that may be spent.
+    pub budget: f64,
+}
+
+/// A budget where the project names none: nothing binds.
+const NO_LIMIT: f64 = 1e9;
+
+#[allow(clippy::too_many_arguments)]
+/// Chooses and lays. Progress goes to the terminal; an interrupt stops the search.
+pub fn choose(
+    project: &Project,
+    class: &Class,
+    candidates: Vec<Candidate>,
+    yard: &Yard,
+    ground: &Ground,
+    budget: Option<f64>,
+    telling: &Telling,
+    stop: &AtomicBool,
+) -> Result<Planned, Fault> {
+    let budget = budget.or(project.about.budget).unwrap_or(NO_LIMIT);
+    let task = task(project, class, &candidates, yard, ground, budget);
+    let bar = bar(telling.manner);
+    let go_on = |progress: Progress| {
+        show(&bar, progress, telling);
+        !stop.load(Ordering::Relaxed)
+    };
+    let plan = layout::plan(&task, &project.ledger, &go_on).map_err(|why| Fault(why.0))?;
+    bar.finish_and_clear();
+    Ok(Planned { candidates, plan, budget })
+}
+
+/// The question that a plan answers.
+pub fn task<'a>(
+    project: &Project,
+    class: &'a Class,
+    candidates: &'a [Candidate],
+    yard: &'a Yard,
+    ground: &'a Ground,
+    budget: f64,
+) -> Task<'a> {
+    Task {
+        question: Question {
+            counts: &class.counts,
+            targets: &class.targets,
+            candidates,
+            time: class.time,
+            budget,
+            free_area: (ground.free.unsigned_area() * 1e6).round() / 1e6,
+        },
+        week: class.week,
+        yard,
+        ground,
+        seed: project.about.seed,
+        work: Work::default(),
+    }
+}
+
+fn bar(manner: Manner) -> ProgressBar {
+    if manner.quiet || manner.json {
+        return ProgressBar::hidden();
+    }
+    let bar = ProgressBar::new_spinner();
+    if let Ok(style) = ProgressStyle::with_template("{spinner} {msg} ({elapsed})") {
+        bar.set_style(style);
+    }
+    bar
+}
+
+fn show(bar: &ProgressBar, progress: Progress, telling: &Telling) {
+    let says = match progress {
+        Progress::Bounding => msg!("progress-bounding"),
+        Progress::Laying(figures) => msg!("progress-laying", count = figures),
+        Progress::Exchanging(step, of, value) => {
+            msg!("progress-exchanging", step = step, of = of, share = Fact::Number(100.0 * value, 1))
+        }
+        Progress::Polishing(round, of) => msg!("progress-polishing", step = round, of = of),
+    };
+    bar.set_message(telling.sentence(&says));
+    bar.tick();
+}

@@ -1,0 +1,257 @@
+//! `plan`: every stage to out/.
+
+use std::path::Path;
+use std::sync::Arc;
+use std::sync::atomic::{AtomicBool, Ordering};
+
+use footfall::Footfall;
+use marking::Figure;
+use note::{Fact, Note, msg};
+use plan::{Laid, Plan as Record};
+use project::read::layout::Marking;
+use project::write::{Output, write};
+use serde_json::json;
+
+use crate::command::{Manner, Plan};
+use crate::outcome::{Fault, Outcome};
+use crate::papers;
+use crate::planning::{Class, Planned, choose, class, could, task};
+use crate::survey::{Surveyed, walk};
+use crate::tell::{Telling, tell_without_project};
+use crate::verbs::survey::record;
+
+/// Walks through every stage and lets out the plan with its papers. An interrupt stops the
+/// search and leaves the last plan in place.
+pub fn plan(asked: &Plan, manner: Manner) -> Result<Outcome, Fault> {
+    let mut notes = Vec::new();
+    let dir = &asked.folder.dir;
+    let Some(walked) = walk(dir, &mut notes) else {
+        tell_without_project(manner, &notes);
+        return Ok(Outcome::WrongInput);
+    };
+    let project = &walked.project;
+    let telling = Telling::of(project, manner);
+    let refuse = |notes: &[Note], outcome| {
+        telling.notes(notes);
+        telling.json(json!({ "written": [] }), notes);
+        Ok(outcome)
+    };
+    let (Some(survey), Some(yard), Some(ground)) = (&walked.survey, &walked.yard, &walked.ground) else {
+        return refuse(&notes, Outcome::WrongInput);
+    };
+    let Some(class) = class(project, yard, &mut notes) else {
+        return refuse(&notes, Outcome::WrongInput);
+    };
+    if ground.free.0.is_empty() {
+        notes.push(Note::warning(None, msg!("plan-no-ground")).mend(msg!("plan-see-blocked")));
+        return refuse(&notes, Outcome::DoesNotHold);
+    }
+    let candidates = could(project, &class, &mut notes);
+    if note::any_error(&notes) {
+        return refuse(&notes, Outcome::WrongInput);
+    }
+    let stop = Arc::new(AtomicBool::new(false));
+    let heard = Arc::clone(&stop);
+    // Where the machine gives no signals, an interrupt ends the program: no file is open.
+    let _ = ctrlc::set_handler(move || heard.store(true, Ordering::Relaxed));
+    let planned = choose(project, &class, candidates, yard, ground, asked.budget, &telling, &stop)?;
+    if planned.plan.stopped {
+        notes.push(Note::warning(None, msg!("plan-stopped")));
+        return refuse(&notes, Outcome::DoesNotHold);
+    }
+    if planned.plan.placed.is_empty() {
+        nothing_placed(&planned, &mut notes);
+        return refuse(&notes, Outcome::DoesNotHold);
+    }
+    let told = Told::of(project, &class, &planned);
+    let mut record = record(&walked);
+    fill(&mut record, &walked, &class, &planned, &told);
+    let before = last(dir);
+    let text = record.to_json().map_err(|why| Fault(why.to_string()))?;
+    let old = project.files.get("layout.toml").map_or("", |text| text);
+    let layout = project::write_layout(old, &told.markings, project.about.units).pour(&mut notes);
+    let Some(layout) = layout else { return refuse(&notes, Outcome::WrongInput) };
+    let mut outputs = vec![Output::new("out/plan.json", text), Output::new("layout.toml", layout)];
+    outputs.extend(papers::survey(&walked, &notes, asked.large)?);
+    outputs.extend(papers::plan(&walked, &class, &planned, &told, &record, asked.large)?);
+    telling.notes(&notes);
+    if let Err(fault) = write(dir, &outputs) {
+        telling.notes(&[fault.note()]);
+        return Err(Fault(fault.to_string()));
+    }
+    summary(&telling, &planned);
+    changes(&telling, before.as_ref(), &record);
+    let written: Vec<&str> = outputs.iter().map(|output| output.path.as_str()).collect();
+    for file in &written {
+        telling.say(&msg!("told-written", file = *file));
+    }
+    let holds = survey.global_test.passed
+        && planned.plan.checks.iter().all(|check| check.pass || !check.hard);
+    telling.json(
+        json!({ "written": written, "holds": holds, "value": planned.plan.dealt.value, "bound": planned.plan.bound }),
+        &notes,
+    );
+    Ok(if holds { Outcome::Done } else { Outcome::DoesNotHold })
+}
+
+/// What the papers and the record tell of each placed marking.
+pub struct Told {
+    /// As the layout file names them.
+    pub markings: Vec<Marking>,
+    /// In the yard's coordinates.
+    pub figures: Vec<Figure>,
+    /// By marking, then activity, then child.
+    pub footfall: Vec<Vec<Vec<Footfall>>>,
+}
+
+impl Told {
+    fn of(project: &project::Project, class: &Class, planned: &Planned) -> Told {
+        let mut told = Told { markings: Vec::new(), figures: Vec::new(), footfall: Vec::new() };
+        for placed in &planned.plan.placed {
+            let Some(candidate) = planned.candidates.get(placed.candidate) else { continue };
+            let pose = placed.pose;
+            told.markings.push(Marking {
+                name: candidate.name.clone(),
+                family: candidate.family.clone(),
+                at: [pose.at.x, pose.at.y],
+                turn: pose.turn,
+                mirrored: pose.mirrored,
+                locked: candidate.locked.is_some(),
+                lengths: candidate.figure.lengths.clone(),
+                place: None,
+            });
+            told.figures.push(candidate.figure.placed(pose.at, pose.turn, pose.mirrored));
+            let gaits = marking::family(&candidate.family).map_or_else(Vec::new, |family| {
+                layout::candidates::activities(family, &project.programme.weights)
+            });
+            let rows =
+                footfall::class(std::slice::from_ref(&candidate.figure), &class.children, &gaits, &class.model);
+            told.footfall.extend(rows);
+        }
+        told
+    }
+}
+
+fn fill(record: &mut Record, walked: &Surveyed, class: &Class, planned: &Planned, told: &Told) {
+    let project = &walked.project;
+    record.children = Some(class.children.iter().map(plan::Child::of).collect());
+    let marking = |(marking, figure): (&Marking, &Figure)| {
+        let laid = Laid {
+            name: &marking.name,
+            candidate: Some(&marking.name),
+            at: marking.at,
+            turn: marking.turn.to_degrees(),
+            mirrored: marking.mirrored,
+            locked: marking.locked,
+        };
+        plan::Marking::of(&laid, figure)
+    };
+    record.markings = Some(std::iter::zip(&told.markings, &told.figures).map(marking).collect());
+    let mut footfall = Vec::new();
+    for ((marking, figure), activities) in told.markings.iter().zip(&told.figures).zip(&told.footfall) {
+        for children in activities {
+            for (child, one) in std::iter::zip(&class.children, children) {
+                if !one.routes.is_empty() {
+                    footfall.push(plan::Footfall::of(&marking.name, figure, &child.name, one));
+                }
+            }
+        }
+    }
+    record.footfall = Some(footfall);
+    if let (Some(yard), Some(ground)) = (&walked.yard, &walked.ground) {
+        let task = task(project, class, &planned.candidates, yard, ground, planned.budget);
+        let programme = &project.programme;
+        record.layout = Some(plan::Layout::of(
+            programme.weeks,
+            &programme.weights,
+            &class.children,
+            &task,
+            &planned.plan,
+            &project.ledger,
+        ));
+    }
+    record.audit = Some(planned.plan.checks.iter().map(plan::Check::of).collect());
+    record.sources = plan::Source::cited(&project.ledger);
+}
+
+/// The plan that stands in the folder, if one does that we can read.
+fn last(dir: &Path) -> Option<Record> {
+    let text = std::fs::read_to_string(dir.join("out/plan.json")).ok()?;
+    Record::from_json(&text).ok()
+}
+
+fn nothing_placed(planned: &Planned, notes: &mut Vec<Note>) {
+    let useful = planned.candidates.iter().filter(|candidate| !candidate.refused);
+    let cheapest = useful.map(|candidate| candidate.cost).min_by(f64::total_cmp);
+    let note = Note::warning(None, msg!("plan-nothing"));
+    notes.push(match cheapest {
+        Some(cost) if cost > planned.budget => {
+            note.mend(msg!("plan-least-cost", cost = Fact::Number(cost, 2)))
+        }
+        Some(_) => note.mend(msg!("plan-see-left-out")),
+        None => note.mend(msg!("plan-no-candidate")),
+    });
+}
+
+fn summary(telling: &Telling, planned: &Planned) {
+    let plan = &planned.plan;
+    let cost: f64 = plan
+        .placed
+        .iter()
+        .filter_map(|placed| planned.candidates.get(placed.candidate))
+        .map(|candidate| candidate.cost)
+        .sum();
+    let percent = |share: f64| Fact::Number(100.0 * share, 1);
+    telling.say(&msg!("plan-told-markings", count = plan.placed.len(), cost = Fact::Number(cost, 2)));
+    telling.say(&msg!(
+        "plan-told-value",
+        value = percent(plan.dealt.value),
+        bound = percent(plan.bound),
+        gap = percent(plan.gap),
+    ));
+    for binds in &plan.binds {
+        telling.say(&msg!(
+            "plan-told-binds",
+            of = binds.of,
+            more = Fact::Number(binds.more, 1),
+            change = percent(binds.change),
+        ));
+    }
+    for left in &plan.left_out {
+        if let Some(candidate) = planned.candidates.get(left.candidate) {
+            telling.say(&msg!("plan-told-left-out", name = &candidate.name, why = left.why.word()));
+        }
+    }
+}
+
+/// What is new since the plan that stood there before.
+fn changes(telling: &Telling, before: Option<&Record>, now: &Record) {
+    let (Some(old), Some(new)) = (before.and_then(|plan| plan.layout.as_ref()), now.layout.as_ref()) else {
+        return;
+    };
+    let gone = old.chosen.iter().filter(|name| !new.chosen.contains(name));
+    let come = new.chosen.iter().filter(|name| !old.chosen.contains(name));
+    let (gone, come): (Vec<String>, Vec<String>) = (gone.cloned().collect(), come.cloned().collect());
+    if !gone.is_empty() {
+        telling.say(&msg!("plan-told-gone", names = gone));
+    }
+    if !come.is_empty() {
+        telling.say(&msg!("plan-told-come", names = come));
+    }
+    let lengths = |layout: &plan::Layout, name: &str| {
+        layout.candidates.iter().find(|one| one.name == name).map(|one| one.lengths.clone())
+    };
+    let resized: Vec<String> = new
+        .chosen
+        .iter()
+        .filter(|name| old.chosen.contains(name) && lengths(old, name) != lengths(new, name))
+        .cloned()
+        .collect();
+    if !resized.is_empty() {
+        telling.say(&msg!("plan-told-resized", names = resized));
+    }
+    let change = new.value - old.value;
+    if change.abs() > 5e-5 {
+        telling.say(&msg!("plan-told-change", change = Fact::Number(100.0 * change, 1)));
+    }
+}
