@@ -2,9 +2,7 @@
 
 use std::collections::BTreeMap;
 
-use geo::{
-    Coord, Distance, Euclidean, Intersects, Line, LineString, Point, Polygon, Validation, Winding,
-};
+use geo::{Coord, Intersects, LineString, Point, Polygon, Validation, Winding};
 use ground::yard::{
     Door, Edge, EdgeKind, Fixture, FixtureKind, Footprint, Gate, More, Remark, Seat, Surface,
     Wanted, Yard,
@@ -199,7 +197,8 @@ fn days(since: Date, today: Option<Date>) -> Option<i64> {
     Some(i64::from(gap.get_days()))
 }
 
-/// What lies wholly outside the yard is told; it is kept, since a clear zone may reach in.
+/// Ground, remarks and stands wholly outside the yard are told; fixtures are, with how far,
+/// where clear zones are drawn.
 fn outside(yard: &Yard, stands: &[Named], notes: &mut Vec<Note>) {
     let inside = |shape: &Polygon<f64>| yard.boundary.intersects(shape);
     let mut tell = |name: &str, at: &Option<Place>| {
@@ -208,18 +207,6 @@ fn outside(yard: &Yard, stands: &[Named], notes: &mut Vec<Note>) {
                 .mend(msg!("outside-yard-mend")),
         );
     };
-    for fixture in &yard.fixtures {
-        let within = match &fixture.shape {
-            Footprint::Outline(outline) => inside(outline),
-            Footprint::Disc { centre, radius } => {
-                Euclidean.distance(&Point::from(*centre), &yard.boundary) <= *radius
-            }
-            Footprint::Beam(from, to) => yard.boundary.intersects(&Line::new(*from, *to)),
-        };
-        if !within {
-            tell(&fixture.name, &fixture.at);
-        }
-    }
     for surface in yard
         .surfaces
         .iter()
