@@ -4,8 +4,8 @@
 
 use std::path::PathBuf;
 
-use document::plan_sheet;
 use document::drawing::{svg, yard::Plan};
+use document::plan_sheet;
 use document::sheet::{Paper, Sheet};
 use ledger::Ledger;
 use unit::Units;
@@ -25,17 +25,38 @@ fn main() -> Result<(), Box<dyn std::error::Error>> {
     let ground = ground::ground(&yard, ground::Standard::UsHandbook, &ledger);
     let mut notes = adjusted.notes;
     notes.extend(ground.notes);
-    let plan = Plan { yard: &yard, ground: &ground.value, survey: Some(&survey) };
+    let plan = Plan {
+        yard: &yard,
+        ground: &ground.value,
+        survey: Some(&survey),
+    };
     for (language, units, paper, large) in [
         (Language::En, Units::Metres, Paper::A4, false),
         (Language::Es, Units::Metres, Paper::A4, false),
         (Language::En, Units::Feet, Paper::Letter, false),
         (Language::Es, Units::Feet, Paper::Letter, true),
+        (Language::En, Units::Metres, Paper::A4, true),
     ] {
-        let sheet = Sheet { name: "Tern Street", language, units, paper, date: "2026-09-01", large, north: Some(38.0) };
-        let tag = format!("{}-{}-{}", language.tag(), paper.name().to_lowercase(), if large { "large" } else { "plain" });
+        let sheet = Sheet {
+            name: "Tern Street",
+            language,
+            units,
+            paper,
+            date: "2026-09-01",
+            large,
+            north: Some(38.0),
+        };
+        let tag = format!(
+            "{}-{}-{}",
+            language.tag(),
+            paper.name().to_lowercase(),
+            if large { "large" } else { "plain" }
+        );
         let drawn = plan_sheet::draw(&sheet, &plan, &ledger);
-        std::fs::write(out.join(format!("yard-{tag}.svg")), svg::alone(&drawn.scene, &drawn.told))?;
+        std::fs::write(
+            out.join(format!("yard-{tag}.svg")),
+            svg::alone(&drawn.scene, &drawn.told),
+        )?;
         let report = document::survey_report::survey_report(&sheet, &plan, &notes, &ledger)?;
         std::fs::write(out.join(format!("report-{tag}.pdf")), report)?;
         let tape = document::tape_sheet::tape_sheet(&sheet, &network, Some(&survey), &ledger)?;
@@ -45,8 +66,17 @@ fn main() -> Result<(), Box<dyn std::error::Error>> {
     let mut unmeasured = common::network(false);
     unmeasured.readings.clear();
     let sheet = Sheet {
-        name: "Tern Street", language: Language::En, units: Units::Feet, paper: Paper::Letter, date: "2026-09-01", large: false, north: None,
+        name: "Tern Street",
+        language: Language::En,
+        units: Units::Feet,
+        paper: Paper::Letter,
+        date: "2026-09-01",
+        large: false,
+        north: None,
     };
-    std::fs::write(out.join("tape-unmeasured.pdf"), document::tape_sheet::tape_sheet(&sheet, &unmeasured, None, &ledger)?)?;
+    std::fs::write(
+        out.join("tape-unmeasured.pdf"),
+        document::tape_sheet::tape_sheet(&sheet, &unmeasured, None, &ledger)?,
+    )?;
     Ok(())
 }

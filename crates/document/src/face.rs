@@ -41,22 +41,32 @@ pub const WOFF2: [&[u8]; 4] = [
 pub const FAMILY: &str = "Atkinson Hyperlegible Next";
 
 static FACES: LazyLock<Vec<ttf_parser::Face<'static>>> = LazyLock::new(|| {
-    TRUETYPE.iter().filter_map(|bytes| ttf_parser::Face::parse(bytes, 0).ok()).collect()
+    TRUETYPE
+        .iter()
+        .filter_map(|bytes| ttf_parser::Face::parse(bytes, 0).ok())
+        .collect()
 });
 
 /// Advance of one letter over em; `None` where the face lacks it.
 fn advance(letter: char, weight: Weight) -> Option<f64> {
-    [weight as usize, weight as usize + 2].into_iter().find_map(|file| {
-        let face = FACES.get(file)?;
-        let glyph = face.glyph_index(letter)?;
-        let units = f64::from(face.units_per_em());
-        face.glyph_hor_advance(glyph).map(|advance| f64::from(advance) / units)
-    })
+    [weight as usize, weight as usize + 2]
+        .into_iter()
+        .find_map(|file| {
+            let face = FACES.get(file)?;
+            let glyph = face.glyph_index(letter)?;
+            let units = f64::from(face.units_per_em());
+            face.glyph_hor_advance(glyph)
+                .map(|advance| f64::from(advance) / units)
+        })
 }
 
 /// Width in mm of a line at a cap height in mm; kerning, which only narrows it, is left out.
 pub fn width(text: &str, cap: f64, weight: Weight) -> f64 {
-    text.chars().map(|letter| advance(letter, weight).unwrap_or(0.6)).sum::<f64>() * cap / CAP
+    text.chars()
+        .map(|letter| advance(letter, weight).unwrap_or(0.6))
+        .sum::<f64>()
+        * cap
+        / CAP
 }
 
 /// The text with every letter that the face lacks replaced, so that nothing prints as a box.
@@ -78,7 +88,10 @@ pub fn printable(text: &str) -> String {
 
 /// Whether the text needs the files for the rest of Latin.
 pub fn needs_rest_of_latin(text: &str) -> bool {
-    FACES.first().is_some_and(|face| text.chars().any(|letter| face.glyph_index(letter).is_none()))
+    FACES.first().is_some_and(|face| {
+        text.chars()
+            .any(|letter| face.glyph_index(letter).is_none())
+    })
 }
 
 /// Breaks a text into lines no wider than `measure` mm; a word wider than that stands alone.
@@ -117,7 +130,8 @@ mod tests {
     fn all_four_files_read_and_their_caps_are_the_ones_we_size_by() {
         assert_eq!(FACES.len(), 4);
         for face in FACES.iter() {
-            let cap = f64::from(face.capital_height().unwrap_or(0)) / f64::from(face.units_per_em());
+            let cap =
+                f64::from(face.capital_height().unwrap_or(0)) / f64::from(face.units_per_em());
             assert!((cap - CAP).abs() < 1e-9, "{cap}");
         }
     }
@@ -126,7 +140,10 @@ mod tests {
     #[test]
     fn lines_are_as_wide_as_their_letters() {
         let em = width("24.00", CAP, Weight::Regular);
-        assert!((em - (0.548 + 0.614 + 0.210 + 2.0 * 0.648)).abs() < 1e-9, "{em}");
+        assert!(
+            (em - (0.548 + 0.614 + 0.210 + 2.0 * 0.648)).abs() < 1e-9,
+            "{em}"
+        );
     }
 
     #[test]

@@ -64,7 +64,11 @@ pub fn length(metres: f64, sheet: &Sheet) -> String {
 
 /// An area with its unit: m² to two decimals, ft² to one.
 pub fn area(square_metres: f64, sheet: &Sheet) -> String {
-    format!("{} {}²", area_figure(square_metres, sheet), unit(sheet.units))
+    format!(
+        "{} {}²",
+        area_figure(square_metres, sheet),
+        unit(sheet.units)
+    )
 }
 
 /// An area without its unit.
@@ -87,7 +91,11 @@ pub fn ellipse_95() -> f64 {
 
 /// An area and half its 95 % interval, with the unit.
 pub fn area_and_doubt(value: f64, sigma: f64, sheet: &Sheet) -> String {
-    format!("{} ± {}", area_figure(value, sheet), area(sigma * HALF_95, sheet))
+    format!(
+        "{} ± {}",
+        area_figure(value, sheet),
+        area(sigma * HALF_95, sheet)
+    )
 }
 
 /// A number with so many decimals in the manner of the language, with a true minus sign.
@@ -103,12 +111,23 @@ mod tests {
     use crate::sheet::Paper;
 
     fn sheet(units: Units, language: Language) -> Sheet<'static> {
-        Sheet { name: "Tern Street", language, units, paper: Paper::A4, date: "2026-09-01", large: false, north: None }
+        Sheet {
+            name: "Tern Street",
+            language,
+            units,
+            paper: Paper::A4,
+            date: "2026-09-01",
+            large: false,
+            north: None,
+        }
     }
 
     #[test]
     fn figures_read_as_people_write_them() {
-        let (m, ft) = (sheet(Units::Metres, Language::En), sheet(Units::Feet, Language::En));
+        let (m, ft) = (
+            sheet(Units::Metres, Language::En),
+            sheet(Units::Feet, Language::En),
+        );
         let es = sheet(Units::Metres, Language::Es);
         assert_eq!(dimension(5.3149, &m), "5.31");
         assert_eq!(dimension(5.3149, &es), "5,31");
@@ -127,6 +146,9 @@ mod tests {
     #[test]
     fn the_yards_area_carries_its_doubt() {
         let m = sheet(Units::Metres, Language::En);
-        assert_eq!(area_and_doubt(351.921_969, 0.100_847, &m), "351.92 ± 0.20 m²");
+        assert_eq!(
+            area_and_doubt(351.921_969, 0.100_847, &m),
+            "351.92 ± 0.20 m²"
+        );
     }
 }

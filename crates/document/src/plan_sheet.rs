@@ -34,7 +34,11 @@ pub fn draw(sheet: &Sheet, plan: &Plan, ledger: &Ledger) -> Drawn {
         rows: vec![
             (
                 sheet.word("doc-row-scale"),
-                sheet.say(msg!("doc-scale-on", scale = scale.says(sheet.units), paper = sheet.paper.name())),
+                sheet.say(msg!(
+                    "doc-scale-on",
+                    scale = scale.says(sheet.units),
+                    paper = sheet.paper.name()
+                )),
             ),
             (sheet.word("doc-row-date"), sheet.date.to_owned()),
             (sheet.word("doc-row-yard"), areas.yard.clone()),
@@ -54,22 +58,46 @@ pub fn draw(sheet: &Sheet, plan: &Plan, ledger: &Ledger) -> Drawn {
     let [width, height] = layout.size;
     let mut scene = Scene::new(width, height);
     let mut taken = Taken::new(width, height);
-    for block in [Some(layout.title), layout.legend.map(|(rect, _)| rect), layout.inset].into_iter().flatten() {
+    for block in [
+        Some(layout.title),
+        layout.legend.map(|(rect, _)| rect),
+        layout.inset,
+    ]
+    .into_iter()
+    .flatten()
+    {
         taken.slab(&Slab::level(block.grown(1.0)), weight::NEVER);
     }
     yard::draw(&mut scene, &mut taken, plan, &layout.view);
     label::write(&mut scene, &mut taken, sheet, plan, &layout.view, ledger);
-    block::title(&mut scene, [layout.title.x, layout.title.y], sheet, &title(layout.scale));
+    block::title(
+        &mut scene,
+        [layout.title.x, layout.title.y],
+        sheet,
+        &title(layout.scale),
+    );
     if let Some((rect, columns)) = layout.legend {
         block::legend(&mut scene, [rect.x, rect.y], sheet, &entries, columns);
     }
     if let (Some(rect), Some(survey)) = (layout.inset, plan.survey) {
-        block::inset(&mut scene, rect, sheet, survey, ledger.number(survey::figures::UNCHECKED));
+        block::inset(
+            &mut scene,
+            rect,
+            sheet,
+            survey,
+            ledger.number(survey::figures::UNCHECKED),
+        );
     }
-    let bounds = crate::drawing::scene::Rect::round(plan.yard.boundary.exterior().coords().map(|c| [c.x, c.y]));
+    let bounds = crate::drawing::scene::Rect::round(
+        plan.yard.boundary.exterior().coords().map(|c| [c.x, c.y]),
+    );
     let (w, h) = bounds.map_or((0.0, 0.0), |rect| (rect.w, rect.h));
     let told = Told {
-        title: sheet.say(msg!("doc-told-title", name = sheet.name, kind = sheet.word("doc-kind-survey"))),
+        title: sheet.say(msg!(
+            "doc-told-title",
+            name = sheet.name,
+            kind = sheet.word("doc-kind-survey")
+        )),
         says: sheet.say(msg!(
             "doc-told-yard",
             name = sheet.name,
@@ -83,7 +111,11 @@ pub fn draw(sheet: &Sheet, plan: &Plan, ledger: &Ledger) -> Drawn {
         )),
         language: sheet.language.tag(),
     };
-    Drawn { scene, told, layout }
+    Drawn {
+        scene,
+        told,
+        layout,
+    }
 }
 
 /// The two areas of a title block, each with half its 95 % interval where it is known.
@@ -102,6 +134,12 @@ pub fn areas(sheet: &Sheet, plan: &Plan) -> Areas {
         Some(area) => measure::area_and_doubt(value, area.sigma, sheet),
         None => measure::area(value, sheet),
     };
-    let whole = plan.survey.and_then(|survey| survey.area).map_or(plan.ground.yard.unsigned_area(), |area| area.value);
-    Areas { yard: show(whole), free: show(plan.ground.free.unsigned_area()) }
+    let whole = plan
+        .survey
+        .and_then(|survey| survey.area)
+        .map_or(plan.ground.yard.unsigned_area(), |area| area.value);
+    Areas {
+        yard: show(whole),
+        free: show(plan.ground.free.unsigned_area()),
+    }
 }

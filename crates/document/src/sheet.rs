@@ -79,15 +79,28 @@ impl Sheet<'_> {
 
     /// A sentence without gaps.
     pub fn word(&self, key: &'static str) -> String {
-        self.say(Message { key, facts: Vec::new() })
+        self.say(Message {
+            key,
+            facts: Vec::new(),
+        })
     }
 
     /// The sizes of its letters.
     pub fn caps(&self) -> Caps {
         if self.large {
-            Caps { note: 2.5, name: 3.5, head: 5.0, title: 7.0 }
+            Caps {
+                note: 2.5,
+                name: 3.5,
+                head: 5.0,
+                title: 7.0,
+            }
         } else {
-            Caps { note: 1.8, name: 2.5, head: 3.5, title: 5.0 }
+            Caps {
+                note: 1.8,
+                name: 2.5,
+                head: 3.5,
+                title: 5.0,
+            }
         }
     }
 }

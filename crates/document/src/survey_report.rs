@@ -20,10 +20,19 @@ use crate::typeset::{Column, Fault, Manuscript};
 ///
 /// # Errors
 /// [`Fault`]: ours, never the user's.
-pub fn survey_report(sheet: &Sheet, plan: &Plan, notes: &[Note], ledger: &Ledger) -> Result<Vec<u8>, Fault> {
+pub fn survey_report(
+    sheet: &Sheet,
+    plan: &Plan,
+    notes: &[Note],
+    ledger: &Ledger,
+) -> Result<Vec<u8>, Fault> {
     let drawn = plan_sheet::draw(sheet, plan, ledger);
     let kind = sheet.word("doc-kind-survey");
-    let title = sheet.say(msg!("doc-told-title", name = sheet.name, kind = kind.as_str()));
+    let title = sheet.say(msg!(
+        "doc-told-title",
+        name = sheet.name,
+        kind = kind.as_str()
+    ));
     let mut paper = Manuscript::new(sheet, "survey-report", &title, &sheet.word("doc-page-of"));
     paper.plate(&drawn.scene, &drawn.told.says);
     paper.heading(1, &sheet.say(msg!("doc-report-title", name = sheet.name)));
@@ -49,18 +58,36 @@ pub fn survey_report(sheet: &Sheet, plan: &Plan, notes: &[Note], ledger: &Ledger
 
 /// The pair of points that a reading joins, or what else it measures, as people say it.
 pub fn reading_name(sheet: &Sheet, survey: &Survey, kind: Kind) -> String {
-    let name = |id: usize| survey.points.get(id).map_or("?", |point| point.name.as_str());
+    let name = |id: usize| {
+        survey
+            .points
+            .get(id)
+            .map_or("?", |point| point.name.as_str())
+    };
     match kind {
-        Kind::Distance { from, to } => sheet.say(msg!("doc-reading-distance", from = name(from), to = name(to))),
-        Kind::Along { from, to, point } => {
-            sheet.say(msg!("doc-reading-along", from = name(from), to = name(to), point = name(point)))
-        }
-        Kind::Left { from, to, point } => {
-            sheet.say(msg!("doc-reading-left", from = name(from), to = name(to), point = name(point)))
-        }
-        Kind::Square { at, from, to } => {
-            sheet.say(msg!("doc-reading-square", at = name(at), from = name(from), to = name(to)))
-        }
+        Kind::Distance { from, to } => sheet.say(msg!(
+            "doc-reading-distance",
+            from = name(from),
+            to = name(to)
+        )),
+        Kind::Along { from, to, point } => sheet.say(msg!(
+            "doc-reading-along",
+            from = name(from),
+            to = name(to),
+            point = name(point)
+        )),
+        Kind::Left { from, to, point } => sheet.say(msg!(
+            "doc-reading-left",
+            from = name(from),
+            to = name(to),
+            point = name(point)
+        )),
+        Kind::Square { at, from, to } => sheet.say(msg!(
+            "doc-reading-square",
+            at = name(at),
+            from = name(from),
+            to = name(to)
+        )),
         Kind::KnownX { point } => sheet.say(msg!("doc-reading-known-x", point = name(point))),
         Kind::KnownY { point } => sheet.say(msg!("doc-reading-known-y", point = name(point))),
     }
@@ -85,16 +112,27 @@ fn gap(sheet: &Sheet, reading: &Adjusted) -> String {
 fn says(paper: &mut Manuscript, sheet: &Sheet, plan: &Plan, survey: &Survey, limit: f64) {
     paper.heading(2, &sheet.word("doc-says"));
     let loose = survey.points.iter().filter(|point| point.loose).count();
-    let verdict = match (loose, survey.dof, survey.global_test.passed, survey.suspects.is_empty()) {
+    let verdict = match (
+        loose,
+        survey.dof,
+        survey.global_test.passed,
+        survey.suspects.is_empty(),
+    ) {
         (1.., ..) => sheet.say(msg!("doc-verdict-loose", count = loose)),
         (0, 0, ..) => sheet.word("doc-verdict-unchecked"),
         (0, _, true, true) => sheet.word("doc-verdict-good"),
-        (0, _, true, false) => sheet.say(msg!("doc-verdict-good-but", count = survey.suspects.len())),
+        (0, _, true, false) => {
+            sheet.say(msg!("doc-verdict-good-but", count = survey.suspects.len()))
+        }
         (0, _, false, _) => sheet.word("doc-verdict-disagree"),
     };
     paper.paragraph(&verdict);
     let areas = areas(sheet, plan);
-    paper.paragraph(&sheet.say(msg!("doc-says-areas", yard = areas.yard.as_str(), free = areas.free.as_str())));
+    paper.paragraph(&sheet.say(msg!(
+        "doc-says-areas",
+        yard = areas.yard.as_str(),
+        free = areas.free.as_str()
+    )));
     let worst = survey
         .points
         .iter()
@@ -106,9 +144,17 @@ fn says(paper: &mut Manuscript, sheet: &Sheet, plan: &Plan, survey: &Survey, lim
             measure::small(axis * measure::ellipse_95(), sheet),
             measure::small_unit(sheet.units)
         );
-        paper.paragraph(&sheet.say(msg!("doc-says-worst", point = point.name.as_str(), within = within)));
+        paper.paragraph(&sheet.say(msg!(
+            "doc-says-worst",
+            point = point.name.as_str(),
+            within = within
+        )));
     }
-    let alone = survey.readings.iter().filter(|reading| !reading.set_aside && unchecked(reading, limit)).count();
+    let alone = survey
+        .readings
+        .iter()
+        .filter(|reading| !reading.set_aside && unchecked(reading, limit))
+        .count();
     paper.paragraph(&sheet.say(msg!(
         "doc-says-readings",
         readings = survey.readings.len(),
@@ -122,7 +168,10 @@ fn again(paper: &mut Manuscript, sheet: &Sheet, survey: &Survey) {
         return;
     }
     paper.heading(2, &sheet.word("doc-again"));
-    paper.care(&sheet.word("doc-take-care"), &[sheet.word("doc-care-tapes"), sheet.word("doc-care-traffic")]);
+    paper.care(
+        &sheet.word("doc-take-care"),
+        &[sheet.word("doc-care-tapes"), sheet.word("doc-care-traffic")],
+    );
     if !survey.suspects.is_empty() {
         let rows: Vec<Vec<String>> = survey
             .suspects
@@ -157,24 +206,40 @@ fn again(paper: &mut Manuscript, sheet: &Sheet, survey: &Survey) {
                 Column::prose(sheet.word("doc-column-probably"), 4),
             ],
             &rows,
-            false,
+            sheet.large,
         );
     }
     if !survey.next_readings.is_empty() {
-        paper.paragraph(&sheet.word("doc-next-best"));
-        let name = |id: usize| survey.points.get(id).map_or("?", |point| point.name.as_str());
+        paper.lead(&sheet.word("doc-next-best"));
+        let name = |id: usize| {
+            survey
+                .points
+                .get(id)
+                .map_or("?", |point| point.name.as_str())
+        };
         let items: Vec<String> = survey
             .next_readings
             .iter()
             .map(|next| {
                 let (from, to) = (name(next.from), name(next.to));
                 match next.helps {
-                    Help::Fixes(point) => {
-                        sheet.say(msg!("doc-next-fixes", from = from, to = to, point = name(point)))
-                    }
+                    Help::Fixes(point) => sheet.say(msg!(
+                        "doc-next-fixes",
+                        from = from,
+                        to = to,
+                        point = name(point)
+                    )),
                     Help::Checks(reading) => {
-                        let checked = survey.readings.get(reading).map(|one| reading_name(sheet, survey, one.kind));
-                        sheet.say(msg!("doc-next-checks", from = from, to = to, reading = checked.unwrap_or_default()))
+                        let checked = survey
+                            .readings
+                            .get(reading)
+                            .map(|one| reading_name(sheet, survey, one.kind));
+                        sheet.say(msg!(
+                            "doc-next-checks",
+                            from = from,
+                            to = to,
+                            reading = checked.unwrap_or_default()
+                        ))
                     }
                     Help::Separates(group) => {
                         let names: Vec<String> = survey
@@ -185,7 +250,12 @@ fn again(paper: &mut Manuscript, sheet: &Sheet, survey: &Survey) {
                             .filter_map(|&number| survey.readings.get(number))
                             .map(|one| reading_name(sheet, survey, one.kind))
                             .collect();
-                        sheet.say(msg!("doc-next-separates", from = from, to = to, readings = names))
+                        sheet.say(msg!(
+                            "doc-next-separates",
+                            from = from,
+                            to = to,
+                            readings = names
+                        ))
                     }
                 }
             })
@@ -200,11 +270,21 @@ fn slip_words(sheet: &Sheet, slip: Slip) -> String {
         Slip::WholeMetres(n) => sheet.say(msg!("doc-slip-metres", count = count(n))),
         Slip::WholeFeet(n) => sheet.say(msg!("doc-slip-feet", count = count(n))),
         Slip::Tenths(n) => sheet.say(msg!("doc-slip-tenths", count = count(n))),
-        Slip::SwappedDigits(read) => sheet.say(msg!("doc-slip-swapped", read = measure::reading(read, sheet))),
-        Slip::FootForInch(read) => sheet.say(msg!("doc-slip-foot-inch", read = measure::reading(read, sheet))),
+        Slip::SwappedDigits(read) => sheet.say(msg!(
+            "doc-slip-swapped",
+            read = measure::reading(read, sheet)
+        )),
+        Slip::FootForInch(read) => sheet.say(msg!(
+            "doc-slip-foot-inch",
+            read = measure::reading(read, sheet)
+        )),
         Slip::Hook(hook) => sheet.say(msg!(
             "doc-slip-hook",
-            hook = format!("{} {}", measure::small(hook.abs(), sheet), measure::small_unit(sheet.units))
+            hook = format!(
+                "{} {}",
+                measure::small(hook.abs(), sheet),
+                measure::small_unit(sheet.units)
+            )
         )),
     }
 }
@@ -238,7 +318,10 @@ fn noticed(paper: &mut Manuscript, sheet: &Sheet, notes: &[Note]) {
 /// A clause of the catalogue as a sentence: with a capital and a full stop.
 fn sentence(clause: &str) -> String {
     let mut letters = clause.trim().chars();
-    let mut out: String = letters.next().map(|first| first.to_uppercase().collect()).unwrap_or_default();
+    let mut out: String = letters
+        .next()
+        .map(|first| first.to_uppercase().collect())
+        .unwrap_or_default();
     out.push_str(letters.as_str());
     if !out.ends_with(['.', '!', '?', ':']) {
         out.push('.');
@@ -247,23 +330,53 @@ fn sentence(clause: &str) -> String {
 }
 
 fn picture(paper: &mut Manuscript, sheet: &Sheet, plan: &Plan, survey: &Survey, limit: f64) {
-    let [w, h] = if sheet.large { [175.0, 150.0] } else { [175.0, 120.0] };
+    let [w, h] = if sheet.large {
+        [175.0, 150.0]
+    } else {
+        [175.0, 120.0]
+    };
     let mut scene = Scene::new(w, h);
-    let used = block::inset(&mut scene, Rect { x: 0.0, y: 0.0, w, h }, sheet, survey, limit);
+    let used = block::inset(
+        &mut scene,
+        Rect {
+            x: 0.0,
+            y: 0.0,
+            w,
+            h,
+        },
+        sheet,
+        survey,
+        limit,
+    );
     scene.height = (used.h + 1.0).min(h + 20.0);
     let bounds = Rect::round(plan.yard.boundary.exterior().coords().map(|c| [c.x, c.y]));
-    let names: Vec<String> = survey.points.iter().map(|point| point.name.clone()).collect();
-    let doubtful = survey.suspects.iter().map(|suspect| suspect.readings.len()).sum::<usize>();
+    let names: Vec<String> = survey
+        .points
+        .iter()
+        .map(|point| point.name.clone())
+        .collect();
+    let doubtful = survey
+        .suspects
+        .iter()
+        .map(|suspect| suspect.readings.len())
+        .sum::<usize>();
     if bounds.is_some() {
         paper.heading(2, &sheet.word("doc-picture"));
-        paper.figure(&scene, &sheet.say(msg!("doc-picture-alt", names = names, doubtful = doubtful)));
+        paper.figure(
+            &scene,
+            &sheet.say(msg!("doc-picture-alt", names = names, doubtful = doubtful)),
+        );
     }
 }
 
 fn readings(paper: &mut Manuscript, sheet: &Sheet, survey: &Survey, limit: f64) {
     paper.heading(2, &sheet.word("doc-readings"));
-    paper.paragraph(&sheet.word("doc-readings-how"));
-    let doubtful: Vec<usize> = survey.suspects.iter().flat_map(|suspect| suspect.readings.iter().copied()).collect();
+    paper.lead(&sheet.word("doc-readings-how"));
+    let doubtful: Vec<usize> = survey
+        .suspects
+        .iter()
+        .flat_map(|suspect| suspect.readings.iter().copied())
+        .collect();
     let rank = |number: usize, reading: &Adjusted| match () {
         () if doubtful.contains(&number) => 0,
         () if unchecked(reading, limit) => 1,
@@ -301,13 +414,13 @@ fn readings(paper: &mut Manuscript, sheet: &Sheet, survey: &Survey, limit: f64) 
             Column::prose(sheet.word("doc-column-state"), 1),
         ],
         &rows,
-        false,
+        sheet.large,
     );
 }
 
 fn points(paper: &mut Manuscript, sheet: &Sheet, plan: &Plan, survey: &Survey) {
     paper.heading(2, &sheet.word("doc-points"));
-    paper.paragraph(&sheet.word("doc-points-how"));
+    paper.lead(&sheet.word("doc-points-how"));
     let ring: Vec<Coord<f64>> = plan.yard.boundary.exterior().coords().copied().collect();
     let rows: Vec<Vec<String>> = survey
         .points
@@ -321,7 +434,9 @@ fn points(paper: &mut Manuscript, sheet: &Sheet, plan: &Plan, survey: &Survey) {
                 }
                 None => sheet.word("doc-point-held"),
             };
-            let corner = ring.iter().position(|c| libm::hypot(c.x - point.x, c.y - point.y) < 1e-3);
+            let corner = ring
+                .iter()
+                .position(|c| libm::hypot(c.x - point.x, c.y - point.y) < 1e-3);
             let side = corner.and_then(|corner| {
                 let (a, b) = (ring.get(corner)?, ring.get(corner + 1)?);
                 let next = name_at(plan.survey, plan.yard, (corner + 1) % (ring.len() - 1))?;
@@ -350,7 +465,7 @@ fn points(paper: &mut Manuscript, sheet: &Sheet, plan: &Plan, survey: &Survey) {
             Column::prose(sheet.word("doc-column-side-to"), 1),
         ],
         &rows,
-        false,
+        sheet.large,
     );
 }
 
@@ -373,12 +488,14 @@ fn why(blocked: &Blocked) -> &'static str {
 
 fn blocked(paper: &mut Manuscript, sheet: &Sheet, plan: &Plan, ledger: &Ledger) {
     paper.heading(2, &sheet.word("doc-blocked"));
-    paper.paragraph(&sheet.word("doc-blocked-how"));
+    paper.lead(&sheet.word("doc-blocked-how"));
     // patches of one thing, reason and rule are one row
     let mut rows: Vec<(&Blocked, f64)> = Vec::new();
     for patch in &plan.ground.blocked {
         let area = patch.polygon.unsigned_area();
-        match rows.iter_mut().find(|(first, _)| (&first.of, why(first), first.rule) == (&patch.of, why(patch), patch.rule)) {
+        match rows.iter_mut().find(|(first, _)| {
+            (&first.of, why(first), first.rule) == (&patch.of, why(patch), patch.rule)
+        }) {
             Some((_, sum)) => *sum += area,
             None => rows.push((patch, area)),
         }
@@ -389,10 +506,31 @@ fn blocked(paper: &mut Manuscript, sheet: &Sheet, plan: &Plan, ledger: &Ledger) 
             let figure = patch.rule.and_then(|rule| ledger.figure(rule.0));
             let rule = figure.map_or_else(
                 || sheet.word("doc-none"),
-                |figure| figure_words(sheet, figure.values.first().copied().unwrap_or(f64::NAN), &figure.unit),
+                |figure| {
+                    let words = figure_words(
+                        sheet,
+                        figure.values.first().copied().unwrap_or(f64::NAN),
+                        &figure.unit,
+                    );
+                    // a bare number is a factor: of a swing's pivot height
+                    if figure.unit == "1" {
+                        format!("× {words}")
+                    } else {
+                        words
+                    }
+                },
             );
-            let source = figure.map_or_else(|| sheet.word("doc-none"), |figure| source_words(sheet, figure));
-            vec![thing(sheet, plan, patch), sheet.word(why(patch)), measure::area_figure(area, sheet), rule, source]
+            let source = figure.map_or_else(
+                || sheet.word("doc-none"),
+                |figure| source_words(sheet, figure),
+            );
+            vec![
+                thing(sheet, plan, patch),
+                sheet.word(why(patch)),
+                measure::area_figure(area, sheet),
+                rule,
+                source,
+            ]
         })
         .collect();
     paper.table(
@@ -411,9 +549,17 @@ fn blocked(paper: &mut Manuscript, sheet: &Sheet, plan: &Plan, ledger: &Ledger) 
 /// What a patch belongs to: the user's own name, or the word of an edge or a surface.
 fn thing(sheet: &Sheet, plan: &Plan, patch: &Blocked) -> String {
     if patch.why == Why::Route {
-        let route = plan.ground.routes.iter().find(|one| format!("{}-{}", one.from, one.to) == patch.of);
+        let route = plan
+            .ground
+            .routes
+            .iter()
+            .find(|one| format!("{}-{}", one.from, one.to) == patch.of);
         if let Some(route) = route {
-            return sheet.say(msg!("doc-reading-distance", from = route.from.as_str(), to = route.to.as_str()));
+            return sheet.say(msg!(
+                "doc-reading-distance",
+                from = route.from.as_str(),
+                to = route.to.as_str()
+            ));
         }
     }
     let mine = plan.yard.fixtures.iter().any(|one| one.name == patch.of)
@@ -462,7 +608,11 @@ fn figure_words(sheet: &Sheet, value: f64, unit: &str) -> String {
         }
     };
     match unit {
-        "m" if value.abs() < 0.05 => format!("{} {}", measure::small(value, sheet), measure::small_unit(sheet.units)),
+        "m" if value.abs() < 0.05 => format!(
+            "{} {}",
+            measure::small(value, sheet),
+            measure::small_unit(sheet.units)
+        ),
         "m" => measure::length(value, sheet),
         "1" => short(),
         other => format!("{} {other}", short()),
@@ -479,7 +629,11 @@ fn standing_words(sheet: &Sheet, standing: Standing) -> String {
 
 /// The source's key, or its standing where there is none.
 fn source_words(sheet: &Sheet, figure: &ledger::Figure) -> String {
-    if figure.source == "-" { standing_words(sheet, figure.standing) } else { figure.source.clone() }
+    if figure.source == "-" {
+        standing_words(sheet, figure.standing)
+    } else {
+        figure.source.clone()
+    }
 }
 
 fn assumptions(sheet: &Sheet, plan: &Plan) -> Vec<String> {
@@ -489,7 +643,12 @@ fn assumptions(sheet: &Sheet, plan: &Plan) -> Vec<String> {
         sheet.word("doc-assume-free"),
         sheet.word("doc-assume-straight"),
     ];
-    if plan.yard.fixtures.iter().any(|one| one.is == ground::yard::FixtureKind::Tree) {
+    if plan
+        .yard
+        .fixtures
+        .iter()
+        .any(|one| one.is == ground::yard::FixtureKind::Tree)
+    {
         all.push(sheet.word("doc-assume-crown"));
     }
     if sheet.north.is_none() {
@@ -520,24 +679,36 @@ fn sources(paper: &mut Manuscript, sheet: &Sheet, ledger: &Ledger) {
         return;
     }
     paper.heading(2, &sheet.word("doc-sources"));
-    paper.paragraph(&sheet.word("doc-sources-how"));
+    paper.lead(&sheet.word("doc-sources-how"));
     let rows: Vec<Vec<String>> = cited
         .iter()
         .map(|figure| {
-            let values: Vec<String> = figure.values.iter().map(|&value| figure_words(sheet, value, &figure.unit)).collect();
+            let values: Vec<String> = figure
+                .values
+                .iter()
+                .map(|&value| figure_words(sheet, value, &figure.unit))
+                .collect();
             let standing = standing_words(sheet, figure.standing);
-            let standing = if figure.replaced { sheet.say(msg!("doc-standing-replaced", standing = standing)) } else { standing };
+            let standing = if figure.replaced {
+                sheet.say(msg!("doc-standing-replaced", standing = standing))
+            } else {
+                standing
+            };
             vec![
                 figure.what.clone(),
                 values.join(", "),
-                if figure.source == "-" { sheet.word("doc-none") } else { figure.source.clone() },
+                if figure.source == "-" {
+                    sheet.word("doc-none")
+                } else {
+                    figure.source.clone()
+                },
                 standing,
             ]
         })
         .collect();
     paper.table(
         &[
-            Column::prose(sheet.word("doc-column-what"), 5),
+            Column::prose(sheet.word("doc-column-what"), 5).english(),
             Column::figures(sheet.word("doc-column-figure")),
             Column::words(sheet.word("doc-column-source")),
             Column::words(sheet.word("doc-column-standing")),
@@ -545,10 +716,15 @@ fn sources(paper: &mut Manuscript, sheet: &Sheet, ledger: &Ledger) {
         &rows,
         true,
     );
-    let mut keys: Vec<&str> = cited.iter().flat_map(|figure| figure.source.split(['+', ',']).map(str::trim)).collect();
+    let mut keys: Vec<&str> = cited
+        .iter()
+        .flat_map(|figure| figure.source.split(['+', ',']).map(str::trim))
+        .collect();
     keys.sort_unstable();
     keys.dedup();
-    let works: Vec<String> =
-        keys.into_iter().filter_map(|key| ledger.source(key).map(|text| format!("{key}: {text}"))).collect();
+    let works: Vec<String> = keys
+        .into_iter()
+        .filter_map(|key| ledger.source(key).map(|text| format!("{key}: {text}")))
+        .collect();
     paper.list(&works, false);
 }

@@ -10,9 +10,10 @@ use survey::result::Survey;
 
 use crate::drawing::block::name_points;
 use crate::drawing::fixture::circle;
+use crate::drawing::hatch::Rings;
 use crate::drawing::mark;
 use crate::drawing::scene::{Path, Rect, Scene, Spot, Stroke, pen};
-use crate::drawing::taken::{Taken, weight};
+use crate::drawing::taken::{Taken, inside, weight};
 use crate::drawing::view::{along, far, way};
 use crate::sheet::Sheet;
 use crate::typeset::{Fault, Manuscript};
@@ -57,14 +58,8 @@ pub fn walk(network: &Network, survey: Option<&Survey>, least: usize) -> Vec<Sta
             add(&mut to, corner, ring[(number + count - 1) % count]);
         }
     }
-    // diagonals from two neighbours, which fix every other corner between them
-    for (number, &base) in ring.iter().enumerate().take(2) {
-        for (other, &corner) in ring.iter().enumerate() {
-            let apart = (other + count - number) % count.max(1);
-            if apart > 1 && apart + 1 < count && !(number == 1 && other == 0) {
-                add(&mut to, base, corner);
-            }
-        }
+    for (a, b) in diagonals(network, survey) {
+        add(&mut to, a, b);
     }
     for point in (0..network.points.len()).filter(|point| !ring.contains(point)) {
         for corner in fixing(network, survey, point, least) {
@@ -75,24 +70,120 @@ pub fn walk(network: &Network, survey: Option<&Survey>, least: usize) -> Vec<Sta
         .copied()
         .chain((0..network.points.len()).filter(|point| !ring.contains(point)))
         .filter(|&at| known(at) && !to[at].is_empty())
-        .map(|at| Stand { at, to: to[at].clone() })
+        .map(|at| Stand {
+            at,
+            to: to[at].clone(),
+        })
+        .collect()
+}
+
+/// Diagonals that fix the shape: from two neighbouring corners to all others in sight, then,
+/// where a wall hides some, between the corners that have fewest, until there are as many
+/// distances as the shape needs (2 n − 3) and every corner has three neighbours.
+fn diagonals(network: &Network, survey: Option<&Survey>) -> Vec<(PointId, PointId)> {
+    let ring = &network.boundary;
+    let count = ring.len();
+    let shape: Option<Rings> = ring
+        .iter()
+        .map(|&id| {
+            survey?
+                .points
+                .get(id)
+                .filter(|point| !point.loose)
+                .map(|point| [point.x, point.y])
+        })
+        .collect::<Option<Vec<Spot>>>()
+        .map(|corners| vec![corners]);
+    let apart = |a: usize, b: usize| a != b && (a + 1) % count != b && (b + 1) % count != a;
+    let sees = |a: usize, b: usize| {
+        let Some(shape) = &shape else { return true };
+        let (from, to) = (shape[0][a], shape[0][b]);
+        (1..24).all(|step| {
+            inside(
+                shape,
+                along(
+                    from,
+                    [to[0] - from[0], to[1] - from[1]],
+                    f64::from(step) / 24.0,
+                ),
+            )
+        })
+    };
+    let mut chosen: Vec<(usize, usize)> = Vec::new();
+    let has = |chosen: &[(usize, usize)], a: usize, b: usize| {
+        chosen.contains(&(a, b)) || chosen.contains(&(b, a))
+    };
+    for base in 0..count.min(2) {
+        for other in 0..count {
+            if apart(base, other) && sees(base, other) && !has(&chosen, base, other) {
+                chosen.push((base, other));
+            }
+        }
+    }
+    let met = |chosen: &[(usize, usize)], corner: usize| {
+        chosen
+            .iter()
+            .filter(|(a, b)| *a == corner || *b == corner)
+            .count()
+    };
+    loop {
+        let enough = count + chosen.len() + 3 >= 2 * count;
+        let next = (0..count)
+            .flat_map(|a| (a + 1..count).map(move |b| (a, b)))
+            .filter(|&(a, b)| apart(a, b) && sees(a, b) && !has(&chosen, a, b))
+            .filter(|&(a, b)| !enough || met(&chosen, a).min(met(&chosen, b)) == 0)
+            .min_by_key(|&(a, b)| {
+                (
+                    met(&chosen, a).min(met(&chosen, b)),
+                    met(&chosen, a) + met(&chosen, b),
+                    a,
+                    b,
+                )
+            });
+        match next {
+            Some(pair) => chosen.push(pair),
+            None => break,
+        }
+    }
+    chosen
+        .into_iter()
+        .map(|(a, b)| (ring[a], ring[b]))
         .collect()
 }
 
 /// The corners from which to tape to a point inside.
-fn fixing(network: &Network, survey: Option<&Survey>, point: PointId, least: usize) -> Vec<PointId> {
-    let on_line = network.readings.iter().find_map(|reading| match reading.kind {
-        Kind::Left { from, to, point: on } if on == point && reading.value == 0.0 => Some(vec![from, to]),
-        _ => None,
-    });
+fn fixing(
+    network: &Network,
+    survey: Option<&Survey>,
+    point: PointId,
+    least: usize,
+) -> Vec<PointId> {
+    let on_line = network
+        .readings
+        .iter()
+        .find_map(|reading| match reading.kind {
+            Kind::Left {
+                from,
+                to,
+                point: on,
+            } if on == point && reading.value == 0.0 => Some(vec![from, to]),
+            _ => None,
+        });
     if let Some(ends) = on_line {
         return ends;
     }
     let ring = &network.boundary;
-    let place = |id: PointId| survey.and_then(|survey| survey.points.get(id)).filter(|p| !p.loose).map(|p| [p.x, p.y]);
+    let place = |id: PointId| {
+        survey
+            .and_then(|survey| survey.points.get(id))
+            .filter(|p| !p.loose)
+            .map(|p| [p.x, p.y])
+    };
     let Some(here) = place(point) else {
         // nothing is known yet: corners spread round the walk
-        return (0..least.min(ring.len())).map(|k| ring[k * ring.len() / least.min(ring.len()).max(1)]).collect();
+        return (0..least.min(ring.len()))
+            .map(|k| ring[k * ring.len() / least.min(ring.len()).max(1)])
+            .collect();
     };
     // one corner from each quarter round the point, the nearest, then the nearest of the rest
     let mut corners: Vec<(f64, usize, PointId)> = ring
@@ -106,7 +197,12 @@ fn fixing(network: &Network, survey: Option<&Survey>, point: PointId, least: usi
     corners.sort_by(|a, b| a.0.total_cmp(&b.0));
     let mut chosen: Vec<PointId> = Vec::new();
     for quarter in 0..4 {
-        chosen.extend(corners.iter().find(|corner| corner.1 == quarter).map(|corner| corner.2));
+        chosen.extend(
+            corners
+                .iter()
+                .find(|corner| corner.1 == quarter)
+                .map(|corner| corner.2),
+        );
     }
     for corner in &corners {
         if chosen.len() >= least {
@@ -123,46 +219,91 @@ fn fixing(network: &Network, survey: Option<&Survey>, point: PointId, least: usi
 /// or, before anything is measured, in the order of the walk.
 fn places(network: &Network, survey: Option<&Survey>) -> (Vec<Spot>, bool) {
     if let Some(survey) = survey.filter(|survey| survey.points.len() == network.points.len()) {
-        return (survey.points.iter().map(|point| [point.x, -point.y]).collect(), true);
+        return (
+            survey
+                .points
+                .iter()
+                .map(|point| [point.x, -point.y])
+                .collect(),
+            true,
+        );
     }
-    if network.points.iter().enumerate().all(|(id, _)| network.start.contains_key(&id)) && !network.points.is_empty() {
+    if network
+        .points
+        .iter()
+        .enumerate()
+        .all(|(id, _)| network.start.contains_key(&id))
+        && !network.points.is_empty()
+    {
         let rough = network.start.values().map(|[x, y]| [*x, -*y]).collect();
         return (rough, true);
     }
     let count = network.boundary.len().max(1) as f64;
-    let sense = if network.walked == Walked::Anticlockwise { 1.0 } else { -1.0 };
+    let sense = if network.walked == Walked::Anticlockwise {
+        1.0
+    } else {
+        -1.0
+    };
     let on = |share: f64, reach: f64| {
         // the first corner stands lower left, as on a drawing whose first side is level
         let turn = core::f64::consts::PI * (1.0 + 1.0 / count) + core::f64::consts::TAU * share;
-        let (sin, cos) = libm::sincos(if sense > 0.0 { turn } else { core::f64::consts::PI - turn });
+        let (sin, cos) = libm::sincos(if sense > 0.0 {
+            turn
+        } else {
+            core::f64::consts::PI - turn
+        });
         [1.35 * reach * cos, -reach * sin]
     };
-    let inner = network.points.len().saturating_sub(network.boundary.len()).max(1) as f64;
+    let inner = network
+        .points
+        .len()
+        .saturating_sub(network.boundary.len())
+        .max(1) as f64;
     let mut seen = 0.0;
     let spots = (0..network.points.len())
-        .map(|id| match network.boundary.iter().position(|&corner| corner == id) {
-            Some(corner) => on(corner as f64 / count, 1.0),
-            None => {
-                seen += 1.0;
-                on(seen / inner, 0.45)
-            }
-        })
+        .map(
+            |id| match network.boundary.iter().position(|&corner| corner == id) {
+                Some(corner) => on(corner as f64 / count, 1.0),
+                None => {
+                    seen += 1.0;
+                    on(seen / inner, 0.45)
+                }
+            },
+        )
         .collect();
     (spots, false)
 }
 
 /// The sketch: sides heavy with the way walked, readings thin, points named.
-fn sketch(sheet: &Sheet, network: &Network, survey: Option<&Survey>, stands: &[Stand], high: f64) -> (Scene, bool) {
+fn sketch(
+    sheet: &Sheet,
+    network: &Network,
+    survey: Option<&Survey>,
+    stands: &[Stand],
+    high: f64,
+) -> (Scene, bool) {
     let caps = sheet.caps();
     let (raw, true_shape) = places(network, survey);
     let rim = 9.0 + caps.name;
     let mut scene = Scene::new(175.0, high);
-    let bounds = Rect::round(raw.iter().copied()).unwrap_or(Rect { x: 0.0, y: 0.0, w: 1.0, h: 1.0 });
-    let mm = ((scene.width - 2.0 * rim) / bounds.w.max(1e-6)).min((high - 2.0 * rim) / bounds.h.max(1e-6));
+    let bounds = Rect::round(raw.iter().copied()).unwrap_or(Rect {
+        x: 0.0,
+        y: 0.0,
+        w: 1.0,
+        h: 1.0,
+    });
+    let mm = ((scene.width - 2.0 * rim) / bounds.w.max(1e-6))
+        .min((high - 2.0 * rim) / bounds.h.max(1e-6));
     let middle = [scene.width / 2.0, high / 2.0];
     let spots: Vec<Spot> = raw
         .iter()
-        .map(|spot| along(middle, [spot[0] - bounds.centre()[0], spot[1] - bounds.centre()[1]], mm))
+        .map(|spot| {
+            along(
+                middle,
+                [spot[0] - bounds.centre()[0], spot[1] - bounds.centre()[1]],
+                mm,
+            )
+        })
         .collect();
     let mut taken = Taken::new(scene.width, scene.height);
     let mut thin = Path::default();
@@ -170,27 +311,44 @@ fn sketch(sheet: &Sheet, network: &Network, survey: Option<&Survey>, stands: &[S
     for stand in stands {
         for &to in &stand.to {
             let pair = (stand.at.min(to), stand.at.max(to));
-            if let (true, Some(&a), Some(&b)) = (drawn.insert(pair), spots.get(stand.at), spots.get(to)) {
+            if let (true, Some(&a), Some(&b)) =
+                (drawn.insert(pair), spots.get(stand.at), spots.get(to))
+            {
                 thin.add_line(&[a, b]);
                 taken.line(&[a, b], weight::LINE);
             }
         }
     }
     scene.stroke(thin, Stroke::solid(pen::THIN));
-    let ring: Vec<Spot> = network.boundary.iter().filter_map(|&corner| spots.get(corner).copied()).collect();
+    let ring: Vec<Spot> = network
+        .boundary
+        .iter()
+        .filter_map(|&corner| spots.get(corner).copied())
+        .collect();
     if ring.len() > 2 {
         scene.stroke(Path::ring(&ring), Stroke::solid(pen::FENCE));
         taken.ring(&ring, weight::HARD);
         for (number, &a) in ring.iter().enumerate() {
             let b = ring[(number + 1) % ring.len()];
-            mark::chevron(&mut scene, along(a, way(a, b), far(a, b) * 0.55), way(a, b), 1.5, Stroke::solid(pen::ELLIPSE));
+            mark::chevron(
+                &mut scene,
+                along(a, way(a, b), far(a, b) * 0.55),
+                way(a, b),
+                1.5,
+                Stroke::solid(pen::ELLIPSE),
+            );
         }
     }
     for &spot in &spots {
         mark::point(&mut scene, spot, 1.3);
         taken.ground(&vec![circle(spot, 1.6, 12)], weight::HARD);
     }
-    let named: Vec<(&str, Spot)> = network.points.iter().map(String::as_str).zip(spots).collect();
+    let named: Vec<(&str, Spot)> = network
+        .points
+        .iter()
+        .map(String::as_str)
+        .zip(spots)
+        .collect();
     name_points(&mut scene, &mut taken, &named, middle, caps.name);
     (scene, true_shape)
 }
@@ -199,22 +357,50 @@ fn sketch(sheet: &Sheet, network: &Network, survey: Option<&Survey>, stands: &[S
 ///
 /// # Errors
 /// [`Fault`]: ours, never the user's.
-pub fn tape_sheet(sheet: &Sheet, network: &Network, survey: Option<&Survey>, ledger: &Ledger) -> Result<Vec<u8>, Fault> {
+pub fn tape_sheet(
+    sheet: &Sheet,
+    network: &Network,
+    survey: Option<&Survey>,
+    ledger: &Ledger,
+) -> Result<Vec<u8>, Fault> {
     let least = ledger.number(READINGS_A_POINT).clamp(3.0, 12.0) as usize;
     let stands = walk(network, survey, least);
     let kind = sheet.word("doc-kind-tape");
-    let title = sheet.say(msg!("doc-told-title", name = sheet.name, kind = kind.as_str()));
+    let title = sheet.say(msg!(
+        "doc-told-title",
+        name = sheet.name,
+        kind = kind.as_str()
+    ));
     let mut paper = Manuscript::new(sheet, "tape-sheet", &title, &sheet.word("doc-page-of"));
     paper.heading(1, &sheet.say(msg!("doc-tape-title", name = sheet.name)));
     paper.fields(&["doc-field-who", "doc-field-date", "doc-field-tape"].map(|key| sheet.word(key)));
     paper.heading(2, &sheet.word("doc-tape-sketch"));
-    let (scene, true_shape) = sketch(sheet, network, survey, &stands, if sheet.large { 90.0 } else { 100.0 });
-    paper.figure(&scene, &sheet.say(msg!("doc-tape-sketch-alt", names = network.points.clone())));
-    paper.remark(&sheet.word(if true_shape { "doc-tape-sketch-rough" } else { "doc-tape-sketch-order" }));
+    let (scene, true_shape) = sketch(
+        sheet,
+        network,
+        survey,
+        &stands,
+        if sheet.large { 90.0 } else { 100.0 },
+    );
+    paper.figure(
+        &scene,
+        &sheet.say(msg!("doc-tape-sketch-alt", names = network.points.clone())),
+    );
+    paper.remark(&sheet.word(if true_shape {
+        "doc-tape-sketch-rough"
+    } else {
+        "doc-tape-sketch-order"
+    }));
     paper.heading(2, &sheet.word("doc-before-you-tape"));
     paper.care(
         &sheet.word("doc-take-care"),
-        &["doc-care-tapes", "doc-care-traffic", "doc-care-hot", "doc-care-doors-taping"].map(|key| sheet.word(key)),
+        &[
+            "doc-care-tapes",
+            "doc-care-traffic",
+            "doc-care-hot",
+            "doc-care-doors-taping",
+        ]
+        .map(|key| sheet.word(key)),
     );
     let newton = |key| Fact::Number(ledger.number(key), 0);
     paper.list(
@@ -232,7 +418,13 @@ pub fn tape_sheet(sheet: &Sheet, network: &Network, survey: Option<&Survey>, led
         false,
     );
     let name = |id: PointId| network.points.get(id).cloned().unwrap_or_default();
-    let heads = ["doc-column-at", "doc-column-to", "doc-column-write", "doc-column-note"].map(|key| sheet.word(key));
+    let heads = [
+        "doc-column-at",
+        "doc-column-to",
+        "doc-column-write",
+        "doc-column-note",
+    ]
+    .map(|key| sheet.word(key));
     let next: Vec<Vec<String>> = survey
         .iter()
         .flat_map(|survey| &survey.next_readings)
@@ -243,12 +435,18 @@ pub fn tape_sheet(sheet: &Sheet, network: &Network, survey: Option<&Survey>, led
         paper.form(&heads, &next, sheet.units);
     }
     paper.heading(2, &sheet.word("doc-tape-readings"));
-    paper.paragraph(&sheet.say(msg!("doc-tape-how", least = least)));
-    let rows: Vec<Vec<String>> =
-        stands.iter().flat_map(|stand| stand.to.iter().map(|&to| vec![name(stand.at), name(to)])).collect();
+    paper.lead(&sheet.say(msg!("doc-tape-how", least = least)));
+    let rows: Vec<Vec<String>> = stands
+        .iter()
+        .flat_map(|stand| stand.to.iter().map(|&to| vec![name(stand.at), name(to)]))
+        .collect();
     paper.form(&heads, &rows, sheet.units);
     paper.heading(2, &sheet.word("doc-tape-more"));
-    paper.form(&heads, &vec![vec![String::new(), String::new()]; 8], sheet.units);
+    paper.form(
+        &heads,
+        &vec![vec![String::new(), String::new()]; 8],
+        sheet.units,
+    );
     paper.remark(&sheet.word("doc-tape-file"));
     paper.press()
 }
@@ -265,7 +463,10 @@ mod tests {
         Network {
             points: (0..corners + inner).map(|n| format!("P{n}")).collect(),
             readings: Vec::new(),
-            datum: Datum::Line { origin: 0, towards: 1 },
+            datum: Datum::Line {
+                origin: 0,
+                towards: 1,
+            },
             boundary: (0..corners).collect(),
             walked: Walked::Anticlockwise,
             start: BTreeMap::new(),
@@ -280,18 +481,33 @@ mod tests {
         for (corners, inner) in [(3, 0), (4, 0), (4, 2), (6, 3), (9, 1), (20, 5)] {
             let network = named(corners, inner);
             let stands = walk(&network, None, 4);
-            let pairs: Vec<(usize, usize)> =
-                stands.iter().flat_map(|stand| stand.to.iter().map(|&to| (stand.at, to))).collect();
+            let pairs: Vec<(usize, usize)> = stands
+                .iter()
+                .flat_map(|stand| stand.to.iter().map(|&to| (stand.at, to)))
+                .collect();
             for side in 0..corners {
                 let next = (side + 1) % corners;
-                assert!(pairs.contains(&(side, next)) && pairs.contains(&(next, side)), "{corners}: side {side}");
+                assert!(
+                    pairs.contains(&(side, next)) && pairs.contains(&(next, side)),
+                    "{corners}: side {side}"
+                );
             }
             for point in 0..corners + inner {
-                let met = pairs.iter().filter(|(a, b)| *a == point || *b == point).count();
-                assert!(met >= 4.min(if point < corners { 4 } else { corners }), "{corners} {inner}: {point} has {met}");
+                let met = pairs
+                    .iter()
+                    .filter(|(a, b)| *a == point || *b == point)
+                    .count();
+                assert!(
+                    met >= 4.min(if point < corners { 4 } else { corners }),
+                    "{corners} {inner}: {point} has {met}"
+                );
             }
             let distinct: BTreeSet<_> = pairs.iter().map(|&(a, b)| (a.min(b), a.max(b))).collect();
-            assert!(distinct.len() >= 2 * (corners + inner) - 3, "{corners} {inner}: {}", distinct.len());
+            assert!(
+                distinct.len() >= 2 * (corners + inner) - 3,
+                "{corners} {inner}: {}",
+                distinct.len()
+            );
         }
     }
 

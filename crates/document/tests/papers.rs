@@ -22,10 +22,17 @@ struct Case {
 
 fn case() -> Case {
     let ledger = Ledger::shipped().expect("the ledger reads");
-    let survey = survey::adjust(&common::network(true), &ledger).value.expect("a survey");
+    let survey = survey::adjust(&common::network(true), &ledger)
+        .value
+        .expect("a survey");
     let yard = common::yard(&survey);
     let ground = ground::ground(&yard, ground::Standard::UsHandbook, &ledger).value;
-    Case { ledger, yard, survey, ground }
+    Case {
+        ledger,
+        yard,
+        survey,
+        ground,
+    }
 }
 
 fn sheets() -> Vec<Sheet<'static>> {
@@ -33,7 +40,15 @@ fn sheets() -> Vec<Sheet<'static>> {
     for language in [Language::En, Language::Es] {
         for (units, paper) in [(Units::Metres, Paper::A4), (Units::Feet, Paper::Letter)] {
             for large in [false, true] {
-                all.push(Sheet { name: "Tern Street", language, units, paper, date: "2026-09-01", large, north: Some(38.0) });
+                all.push(Sheet {
+                    name: "Tern Street",
+                    language,
+                    units,
+                    paper,
+                    date: "2026-09-01",
+                    large,
+                    north: Some(38.0),
+                });
             }
         }
     }
@@ -41,7 +56,16 @@ fn sheets() -> Vec<Sheet<'static>> {
 }
 
 fn texts(items: &[Item]) -> Vec<&Text> {
-    items.iter().filter_map(|item| if let Item::Text(text) = item { Some(text) } else { None }).collect()
+    items
+        .iter()
+        .filter_map(|item| {
+            if let Item::Text(text) = item {
+                Some(text)
+            } else {
+                None
+            }
+        })
+        .collect()
 }
 
 /// The upright rectangle round a text's letters.
@@ -49,18 +73,32 @@ fn ground_of(text: &Text) -> Rect {
     let slab = document::drawing::mark::slab_of(text, -0.1);
     let (sin, cos) = libm::sincos(slab.turn.to_radians());
     let (sin, cos) = (sin.abs(), cos.abs());
-    let half = [slab.half[0] * cos + slab.half[1] * sin, slab.half[0] * sin + slab.half[1] * cos];
-    Rect { x: slab.centre[0] - half[0], y: slab.centre[1] - half[1], w: 2.0 * half[0], h: 2.0 * half[1] }
+    let half = [
+        slab.half[0] * cos + slab.half[1] * sin,
+        slab.half[0] * sin + slab.half[1] * cos,
+    ];
+    Rect {
+        x: slab.centre[0] - half[0],
+        y: slab.centre[1] - half[1],
+        w: 2.0 * half[0],
+        h: 2.0 * half[1],
+    }
 }
 
 #[test]
 fn no_label_lies_on_another_or_off_the_sheet() {
     let case = case();
-    let plan = Plan { yard: &case.yard, ground: &case.ground, survey: Some(&case.survey) };
+    let plan = Plan {
+        yard: &case.yard,
+        ground: &case.ground,
+        survey: Some(&case.survey),
+    };
     for sheet in sheets() {
         let drawn = plan_sheet::draw(&sheet, &plan, &case.ledger);
-        let all: Vec<(Rect, &str)> =
-            texts(&drawn.scene.items).into_iter().map(|text| (ground_of(text), text.words.as_str())).collect();
+        let all: Vec<(Rect, &str)> = texts(&drawn.scene.items)
+            .into_iter()
+            .map(|text| (ground_of(text), text.words.as_str()))
+            .collect();
         for (number, (rect, words)) in all.iter().enumerate() {
             let [w, h] = drawn.layout.size;
             assert!(
@@ -78,15 +116,25 @@ fn no_label_lies_on_another_or_off_the_sheet() {
 #[test]
 fn every_side_is_dimensioned_and_the_plan_is_true_to_scale() {
     let case = case();
-    let plan = Plan { yard: &case.yard, ground: &case.ground, survey: Some(&case.survey) };
+    let plan = Plan {
+        yard: &case.yard,
+        ground: &case.ground,
+        survey: Some(&case.survey),
+    };
     for sheet in sheets() {
         let drawn = plan_sheet::draw(&sheet, &plan, &case.ledger);
-        let words: Vec<&str> = texts(&drawn.scene.items).into_iter().map(|text| text.words.as_str()).collect();
+        let words: Vec<&str> = texts(&drawn.scene.items)
+            .into_iter()
+            .map(|text| text.words.as_str())
+            .collect();
         let ring: Vec<_> = case.yard.boundary.exterior().coords().copied().collect();
         for side in ring.windows(2) {
             let metres = libm::hypot(side[1].x - side[0].x, side[1].y - side[0].y);
             let figure = document::measure::dimension(metres, &sheet);
-            assert!(words.contains(&figure.as_str()), "{figure} is missing, {sheet:?}");
+            assert!(
+                words.contains(&figure.as_str()),
+                "{figure} is missing, {sheet:?}"
+            );
             let (a, b) = (drawn.layout.view.at(side[0]), drawn.layout.view.at(side[1]));
             let paper = libm::hypot(b[0] - a[0], b[1] - a[1]);
             assert!((paper * f64::from(drawn.layout.scale.0) - metres * 1000.0).abs() < 1e-6);
@@ -97,11 +145,19 @@ fn every_side_is_dimensioned_and_the_plan_is_true_to_scale() {
 #[test]
 fn every_word_of_the_papers_is_in_the_catalogue() {
     let case = case();
-    let plan = Plan { yard: &case.yard, ground: &case.ground, survey: Some(&case.survey) };
+    let plan = Plan {
+        yard: &case.yard,
+        ground: &case.ground,
+        survey: Some(&case.survey),
+    };
     for sheet in sheets() {
         let drawn = plan_sheet::draw(&sheet, &plan, &case.ledger);
         for text in texts(&drawn.scene.items) {
-            assert!(!text.words.contains("doc-") && !text.words.contains("{$"), "{}", text.words);
+            assert!(
+                !text.words.contains("doc-") && !text.words.contains("{$"),
+                "{}",
+                text.words
+            );
         }
     }
 }
@@ -109,25 +165,50 @@ fn every_word_of_the_papers_is_in_the_catalogue() {
 #[test]
 fn papers_are_set_without_a_warning_and_twice_alike() {
     let case = case();
-    let plan = Plan { yard: &case.yard, ground: &case.ground, survey: Some(&case.survey) };
+    let plan = Plan {
+        yard: &case.yard,
+        ground: &case.ground,
+        survey: Some(&case.survey),
+    };
     let network = common::network(true);
     for sheet in sheets() {
         let report = survey_report::survey_report(&sheet, &plan, &[], &case.ledger).expect("sets");
         assert!(report.starts_with(b"%PDF-"));
-        assert_eq!(report, survey_report::survey_report(&sheet, &plan, &[], &case.ledger).expect("sets"));
-        let tape = tape_sheet::tape_sheet(&sheet, &network, Some(&case.survey), &case.ledger).expect("sets");
-        assert_eq!(tape, tape_sheet::tape_sheet(&sheet, &network, Some(&case.survey), &case.ledger).expect("sets"));
+        assert_eq!(
+            report,
+            survey_report::survey_report(&sheet, &plan, &[], &case.ledger).expect("sets")
+        );
+        let tape = tape_sheet::tape_sheet(&sheet, &network, Some(&case.survey), &case.ledger)
+            .expect("sets");
+        assert_eq!(
+            tape,
+            tape_sheet::tape_sheet(&sheet, &network, Some(&case.survey), &case.ledger)
+                .expect("sets")
+        );
     }
 }
 
 #[test]
 fn names_that_try_to_be_code_stay_names() {
     let case = case();
-    let plan = Plan { yard: &case.yard, ground: &case.ground, survey: Some(&case.survey) };
+    let plan = Plan {
+        yard: &case.yard,
+        ground: &case.ground,
+        survey: Some(&case.survey),
+    };
     let mut sheet = sheets().remove(0);
-    for name in ["#panic(\"x\")", "a \" b \\ c", "庭 ≤ 3", "", "A very long name of a yard that no title block was ever made to hold in one line"] {
+    for name in [
+        "#panic(\"x\")",
+        "a \" b \\ c",
+        "庭 ≤ 3",
+        "",
+        "A very long name of a yard that no title block was ever made to hold in one line",
+    ] {
         sheet.name = name;
-        assert!(survey_report::survey_report(&sheet, &plan, &[], &case.ledger).is_ok(), "{name}");
+        assert!(
+            survey_report::survey_report(&sheet, &plan, &[], &case.ledger).is_ok(),
+            "{name}"
+        );
     }
 }
 

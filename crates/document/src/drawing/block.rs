@@ -43,23 +43,48 @@ pub fn title(scene: &mut Scene, at: Spot, sheet: &Sheet, title: &Title) -> Rect 
     let inner = w - 2.0 * room;
     let mut below = Scene::new(scene.width, scene.height);
     let rule = |scene: &mut Scene, y: f64| {
-        scene.stroke(Path::line(&[[x, y], [x + w, y]]), Stroke::solid(pen::ELLIPSE));
+        scene.stroke(
+            Path::line(&[[x, y], [x + w, y]]),
+            Stroke::solid(pen::ELLIPSE),
+        );
     };
 
     // the sign, the house and the kind of sheet, north
     let head = 15.0 * grow;
-    mark::sign(&mut below, [x + room + 4.0 * grow, y + head / 2.0], 4.0 * grow);
+    mark::sign(
+        &mut below,
+        [x + room + 4.0 * grow, y + head / 2.0],
+        4.0 * grow,
+    );
     let words = x + room + 10.5 * grow;
     below.text(Text::new("Chalkyard", [words, y + head / 2.0 - 0.7], caps.name).bold());
-    let to_north = if sheet.north.is_some() { 13.0 * grow } else { 0.0 };
+    let to_north = if sheet.north.is_some() {
+        13.0 * grow
+    } else {
+        0.0
+    };
     let measure = x + w - room - to_north - words;
-    for (number, line) in face::wrap(&title.kind, caps.note, Weight::Regular, measure).iter().take(2).enumerate() {
-        let spot = [words, y + head / 2.0 + caps.note + 1.0 + number as f64 * caps.note * 1.6];
+    for (number, line) in face::wrap(&title.kind, caps.note, Weight::Regular, measure)
+        .iter()
+        .take(2)
+        .enumerate()
+    {
+        let spot = [
+            words,
+            y + head / 2.0 + caps.note + 1.0 + number as f64 * caps.note * 1.6,
+        ];
         below.text(Text::new(line, spot, caps.note));
     }
     if let Some(bearing) = sheet.north {
         let letter = sheet.word("doc-north-letter");
-        mark::north(&mut below, [x + w - room - 5.6 * grow, y + head / 2.0 + 0.4], 3.4 * grow, bearing, &letter, caps.note);
+        mark::north(
+            &mut below,
+            [x + w - room - 5.6 * grow, y + head / 2.0 + 0.4],
+            3.4 * grow,
+            bearing,
+            &letter,
+            caps.note,
+        );
     }
     y += head;
     rule(&mut below, y);
@@ -73,23 +98,46 @@ pub fn title(scene: &mut Scene, at: Spot, sheet: &Sheet, title: &Title) -> Rect 
     y += cap * 0.7;
     for line in lines.iter().take(3) {
         y += cap;
-        below.text(Text::new(face::fit(line, cap, Weight::Bold, inner), [x + room, y], cap).bold());
+        below.text(
+            Text::new(
+                face::fit(line, cap, Weight::Bold, inner),
+                [x + room, y],
+                cap,
+            )
+            .bold(),
+        );
         y += cap * 0.6;
     }
     y += cap * 0.2;
 
     // rows
-    let column = title.rows.iter().map(|(name, _)| face::width(name, caps.note, Weight::Regular)).fold(0.0, f64::max) + 2.5;
+    let column = title
+        .rows
+        .iter()
+        .map(|(name, _)| face::width(name, caps.note, Weight::Regular))
+        .fold(0.0, f64::max)
+        + 2.5;
     for (name, value) in &title.rows {
         y += caps.name * 1.75;
         below.text(Text::new(name, [x + room, y], caps.note));
         let left = inner - column;
-        let cap = if face::width(value, caps.name, Weight::Regular) <= left { caps.name } else { caps.note };
-        for (number, line) in face::wrap(value, cap, Weight::Regular, left).iter().enumerate() {
+        let cap = if face::width(value, caps.name, Weight::Regular) <= left {
+            caps.name
+        } else {
+            caps.note
+        };
+        for (number, line) in face::wrap(value, cap, Weight::Regular, left)
+            .iter()
+            .enumerate()
+        {
             if number > 0 {
                 y += cap * 1.6;
             }
-            below.text(Text::new(face::fit(line, cap, Weight::Regular, left), [x + room + column, y], cap));
+            below.text(Text::new(
+                face::fit(line, cap, Weight::Regular, left),
+                [x + room + column, y],
+                cap,
+            ));
         }
     }
     y += caps.name;
@@ -97,10 +145,28 @@ pub fn title(scene: &mut Scene, at: Spot, sheet: &Sheet, title: &Title) -> Rect 
 
     // the bar, its length told, the caution
     y += 3.5;
-    let bar = title.scale.bar(inner - 4.0 * grow, sheet.units);
-    mark::scale_bar(&mut below, [x + room + 1.0, y], bar.step, &bar.figures, caps.note);
+    let mut bar = title.scale.bar(inner - 4.0 * grow, sheet.units);
+    let mark_of = sheet.language.mark().to_string();
+    for text in bar
+        .figures
+        .iter_mut()
+        .chain([&mut bar.told, &mut bar.paper])
+    {
+        *text = text.replace('.', &mark_of);
+    }
+    mark::scale_bar(
+        &mut below,
+        [x + room + 1.0, y],
+        bar.step,
+        &bar.figures,
+        caps.note,
+    );
     y += 1.6 + caps.note + 2.2;
-    let told = sheet.say(msg!("doc-check-bar", length = bar.told.as_str(), paper = bar.paper.as_str()));
+    let told = sheet.say(msg!(
+        "doc-check-bar",
+        length = bar.told.as_str(),
+        paper = bar.paper.as_str()
+    ));
     for text in [&told, &title.caution] {
         for line in face::wrap(text, caps.note, Weight::Regular, inner) {
             y += caps.note * 1.67;
@@ -108,7 +174,12 @@ pub fn title(scene: &mut Scene, at: Spot, sheet: &Sheet, title: &Title) -> Rect 
         }
     }
     y += room;
-    let rect = Rect { x, y: at[1], w, h: y - at[1] };
+    let rect = Rect {
+        x,
+        y: at[1],
+        w,
+        h: y - at[1],
+    };
     scene.shape(Path::plate(rect, 0.0), WHITE, Stroke::solid(pen::FENCE));
     scene.items.extend(below.items);
     rect
@@ -135,14 +206,30 @@ pub enum Entry {
 
 /// What a plan holds, each once, in the order of a legend.
 pub fn entries(plan: &Plan) -> Vec<Entry> {
-    let mut all: Vec<Entry> = plan.ground.blocked.iter().filter_map(layer).map(Entry::Zone).collect();
+    let mut all: Vec<Entry> = plan
+        .ground
+        .blocked
+        .iter()
+        .filter_map(layer)
+        .map(Entry::Zone)
+        .collect();
     all.extend(plan.yard.edges.iter().map(|edge| Entry::Edge(edge.is)));
-    all.extend(plan.yard.fixtures.iter().filter(|f| f.is == FixtureKind::Tree).map(|f| Entry::Fixture(f.is)));
+    all.extend(
+        plan.yard
+            .fixtures
+            .iter()
+            .filter(|f| f.is == FixtureKind::Tree)
+            .map(|f| Entry::Fixture(f.is)),
+    );
     if !plan.yard.gates.is_empty() {
         all.push(Entry::Gate);
     }
     for point in plan.survey.iter().flat_map(|survey| &survey.points) {
-        all.push(if on_boundary(plan.yard, point.x, point.y) { Entry::Corner } else { Entry::Inner });
+        all.push(if on_boundary(plan.yard, point.x, point.y) {
+            Entry::Corner
+        } else {
+            Entry::Inner
+        });
     }
     if !plan.yard.stands.is_empty() {
         all.push(Entry::Stand);
@@ -189,20 +276,42 @@ impl Entry {
                 for radius in [2.4, 1.7] {
                     scene.stroke(Path::circle(middle, radius), Stroke::solid(pen::THIN));
                 }
-                scene.stroke(Path::plate(Rect { x: middle[0] - 0.8, y: middle[1] - 0.8, w: 1.6, h: 1.6 }, 0.0), Stroke::solid(pen::FIXTURE));
+                scene.stroke(
+                    Path::plate(
+                        Rect {
+                            x: middle[0] - 0.8,
+                            y: middle[1] - 0.8,
+                            w: 1.6,
+                            h: 1.6,
+                        },
+                        0.0,
+                    ),
+                    Stroke::solid(pen::FIXTURE),
+                );
             }
             Entry::Zone(Layer::Route) => {
                 for y in [y + 0.3, y + 4.7] {
-                    scene.stroke(Path::line(&[[x, y], [x + 7.0, y]]), Stroke::dashed(pen::ZONE, Dash::Route));
+                    scene.stroke(
+                        Path::line(&[[x, y], [x + 7.0, y]]),
+                        Stroke::dashed(pen::ZONE, Dash::Route),
+                    );
                 }
-                mark::chevron(scene, [x + 4.2, middle[1]], [1.0, 0.0], 1.2, Stroke::solid(pen::ZONE));
+                mark::chevron(
+                    scene,
+                    [x + 4.2, middle[1]],
+                    [1.0, 0.0],
+                    1.2,
+                    Stroke::solid(pen::ZONE),
+                );
             }
             Entry::Zone(zone) => {
                 if let Some(kind) = zone.hatch() {
                     hatch(scene, kind, &[vec![ring.clone()] as Rings], &[]);
                 }
                 let stroke = match zone {
-                    Layer::Clear | Layer::Alone | Layer::Remark => Stroke::dashed(pen::ZONE, Dash::Zone),
+                    Layer::Clear | Layer::Alone | Layer::Remark => {
+                        Stroke::dashed(pen::ZONE, Dash::Zone)
+                    }
                     Layer::Floor => Stroke::dashed(pen::THIN, Dash::Short),
                     _ => Stroke::solid(pen::ZONE),
                 };
@@ -210,12 +319,22 @@ impl Entry {
             }
             Entry::Edge(is) => edge(scene, &level, is),
             Entry::Fixture(_) => {
-                scene.stroke(fixture::scallops(middle, 2.3), Stroke::dashed(pen::ZONE, Dash::Short));
-                scene.shape(Path::circle(middle, 0.9), WHITE, Stroke::solid(pen::FIXTURE));
+                scene.stroke(
+                    fixture::scallops(middle, 2.3),
+                    Stroke::dashed(pen::ZONE, Dash::Short),
+                );
+                scene.shape(
+                    Path::circle(middle, 0.9),
+                    WHITE,
+                    Stroke::solid(pen::FIXTURE),
+                );
                 scene.fill(Path::circle(middle, 0.4), INK);
             }
             Entry::Gate => {
-                scene.stroke(Path::line(&level), Stroke::dashed(pen::ELLIPSE, Dash::Short));
+                scene.stroke(
+                    Path::line(&level),
+                    Stroke::dashed(pen::ELLIPSE, Dash::Short),
+                );
                 for spot in level {
                     scene.fill(Path::circle(spot, 0.7), INK);
                 }
@@ -237,12 +356,21 @@ pub struct Columns {
 }
 
 /// Draws a legend in its columns; returns its ground. `None` where nothing is to be told.
-pub fn legend(scene: &mut Scene, at: Spot, sheet: &Sheet, entries: &[Entry], shape: Columns) -> Option<Rect> {
+pub fn legend(
+    scene: &mut Scene,
+    at: Spot,
+    sheet: &Sheet,
+    entries: &[Entry],
+    shape: Columns,
+) -> Option<Rect> {
     if entries.is_empty() {
         return None;
     }
     let caps = sheet.caps();
-    let Columns { count: columns, measure } = shape;
+    let Columns {
+        count: columns,
+        measure,
+    } = shape;
     let (wide, line) = (9.5 + measure, caps.note * 1.6);
     let mut y = at[1] + caps.name;
     scene.text(Text::new(sheet.word("doc-legend"), [at[0], y], caps.name).bold());
@@ -253,7 +381,12 @@ pub fn legend(scene: &mut Scene, at: Spot, sheet: &Sheet, entries: &[Entry], sha
         let x = at[0] + column as f64 * (wide + 3.0);
         let mut y = y;
         for entry in part {
-            let lines = face::wrap(&sheet.word(entry.key()), caps.note, Weight::Regular, measure);
+            let lines = face::wrap(
+                &sheet.word(entry.key()),
+                caps.note,
+                Weight::Regular,
+                measure,
+            );
             let high = f64::max(5.0, lines.len() as f64 * line);
             entry.draw(scene, [x, y + (high - 5.0) / 2.0]);
             let first = y + (high - lines.len() as f64 * line) / 2.0 + (line + caps.note) / 2.0;
@@ -267,18 +400,30 @@ pub fn legend(scene: &mut Scene, at: Spot, sheet: &Sheet, entries: &[Entry], sha
         deepest = deepest.max(y - 1.8);
     }
     let head = face::width(&sheet.word("doc-legend"), caps.name, Weight::Bold);
-    Some(Rect { x: at[0], y: at[1], w: used.max(head), h: deepest - at[1] })
+    Some(Rect {
+        x: at[0],
+        y: at[1],
+        w: used.max(head),
+        h: deepest - at[1],
+    })
 }
 
 /// Times by which ellipses may be enlarged.
-const TIMES: [f64; 10] = [5.0, 10.0, 20.0, 50.0, 100.0, 200.0, 500.0, 1000.0, 2000.0, 5000.0];
+const TIMES: [f64; 14] = [
+    5.0, 10.0, 20.0, 30.0, 40.0, 50.0, 75.0, 100.0, 150.0, 200.0, 300.0, 500.0, 1000.0, 2000.0,
+];
 
 /// Draws the survey with its readings and enlarged 95 % ellipses in a box; returns its ground.
 /// A reading of less redundancy than `limit` is drawn as unchecked.
 pub fn inset(scene: &mut Scene, room: Rect, sheet: &Sheet, survey: &Survey, limit: f64) -> Rect {
     let caps = sheet.caps();
     let bounds = Rect::round(survey.points.iter().map(|p| [p.x, -p.y]));
-    let bounds = bounds.unwrap_or(Rect { x: 0.0, y: 0.0, w: 1.0, h: 1.0 });
+    let bounds = bounds.unwrap_or(Rect {
+        x: 0.0,
+        y: 0.0,
+        w: 1.0,
+        h: 1.0,
+    });
     let (sx, sy) = (bounds.w.max(1e-3), bounds.h.max(1e-3));
     // room for the two lines of words above and for letters and ellipses all round
     let rim = 6.0 + caps.note;
@@ -290,9 +435,20 @@ pub fn inset(scene: &mut Scene, room: Rect, sheet: &Sheet, survey: &Survey, limi
         .map(|ellipse| ellipse.a)
         .fold(0.0, f64::max)
         * measure::ellipse_95();
-    let times = TIMES.into_iter().rev().find(|times| reach * times * mm <= rim).unwrap_or(1.0);
+    let times = TIMES
+        .into_iter()
+        .rev()
+        .find(|times| reach * times * mm <= rim)
+        .unwrap_or(1.0);
 
-    scene.text(Text::new(sheet.word("doc-inset"), [room.x, room.y + caps.name], caps.name).bold());
+    scene.text(
+        Text::new(
+            sheet.word("doc-inset"),
+            [room.x, room.y + caps.name],
+            caps.name,
+        )
+        .bold(),
+    );
     let told = sheet.say(msg!("doc-inset-ellipses", times = format!("{times}")));
     let mut y = room.y + caps.name;
     for line in face::wrap(&told, caps.note, Weight::Regular, room.w) {
@@ -306,10 +462,18 @@ pub fn inset(scene: &mut Scene, room: Rect, sheet: &Sheet, survey: &Survey, limi
     ];
     let view = View { mm, origin };
     let place = |number: usize| {
-        survey.points.get(number).map(|point| view.at(geo::Coord { x: point.x, y: point.y }))
+        survey.points.get(number).map(|point| {
+            view.at(geo::Coord {
+                x: point.x,
+                y: point.y,
+            })
+        })
     };
     readings(scene, survey, limit, &place);
-    let middle = [origin[0] + (bounds.x + sx / 2.0) * mm, origin[1] + (bounds.y + sy / 2.0) * mm];
+    let middle = [
+        origin[0] + (bounds.x + sx / 2.0) * mm,
+        origin[1] + (bounds.y + sy / 2.0) * mm,
+    ];
     let mut taken = Taken::new(scene.width, scene.height);
     for reading in &survey.readings {
         if let Some((a, b)) = ends(reading.kind) {
@@ -323,7 +487,10 @@ pub fn inset(scene: &mut Scene, room: Rect, sheet: &Sheet, survey: &Survey, limi
         match point.ellipse {
             Some(ellipse) if ellipse.b * grow > 0.1 => {
                 let half = [ellipse.a * grow, ellipse.b * grow];
-                scene.stroke(Path::ellipse(at, half, -ellipse.theta_deg), Stroke::solid(pen::ELLIPSE));
+                scene.stroke(
+                    Path::ellipse(at, half, -ellipse.theta_deg),
+                    Stroke::solid(pen::ELLIPSE),
+                );
                 let (sin, cos) = libm::sincos(ellipse.theta_deg.to_radians());
                 let ring: Vec<Spot> = fixture::circle([0.0; 2], 1.0, 32)
                     .into_iter()
@@ -336,14 +503,30 @@ pub fn inset(scene: &mut Scene, room: Rect, sheet: &Sheet, survey: &Survey, limi
             }
             Some(ellipse) => bar(scene, &mut taken, at, ellipse.theta_deg, ellipse.a * grow),
             None if point.sx > 0.0 && point.sy <= 0.0 => {
-                bar(scene, &mut taken, at, 0.0, point.sx * times * mm * measure::HALF_95);
+                bar(
+                    scene,
+                    &mut taken,
+                    at,
+                    0.0,
+                    point.sx * times * mm * measure::HALF_95,
+                );
             }
             None if point.sy > 0.0 && point.sx <= 0.0 => {
-                bar(scene, &mut taken, at, 90.0, point.sy * times * mm * measure::HALF_95);
+                bar(
+                    scene,
+                    &mut taken,
+                    at,
+                    90.0,
+                    point.sy * times * mm * measure::HALF_95,
+                );
             }
             None => {}
         }
-        scene.shape(Path::circle(at, 0.7), WHITE, Stroke::solid(if point.loose { pen::HAIR } else { pen::ZONE }));
+        scene.shape(
+            Path::circle(at, 0.7),
+            WHITE,
+            Stroke::solid(if point.loose { pen::HAIR } else { pen::ZONE }),
+        );
         taken.ground(&vec![fixture::circle(at, 0.9, 12)], weight::HARD);
     }
     let named: Vec<(&str, Spot)> = survey
@@ -359,28 +542,58 @@ pub fn inset(scene: &mut Scene, room: Rect, sheet: &Sheet, survey: &Survey, limi
         scene.text(Text::new(sheet.word(word), [room.x + 9.0, y], caps.note));
         y += caps.note * 2.0;
     };
-    if survey.suspects.iter().any(|suspect| !suspect.readings.is_empty()) {
-        key(scene, &|scene, at| mark::lozenge(scene, [at[0] + 3.5, at[1]], 1.8), "doc-inset-doubtful");
-    }
-    if survey.readings.iter().any(|reading| unchecked(reading, limit)) {
+    if survey
+        .suspects
+        .iter()
+        .any(|suspect| !suspect.readings.is_empty())
+    {
         key(
             scene,
-            &|scene, at| scene.stroke(Path::line(&[at, [at[0] + 7.0, at[1]]]), Stroke::dashed(pen::ELLIPSE, Dash::Dots)),
+            &|scene, at| mark::lozenge(scene, [at[0] + 3.5, at[1]], 1.8),
+            "doc-inset-doubtful",
+        );
+    }
+    if survey
+        .readings
+        .iter()
+        .any(|reading| unchecked(reading, limit))
+    {
+        key(
+            scene,
+            &|scene, at| {
+                scene.stroke(
+                    Path::line(&[at, [at[0] + 7.0, at[1]]]),
+                    Stroke::dashed(pen::ELLIPSE, Dash::Dots),
+                )
+            },
             "doc-inset-unchecked",
         );
     }
-    Rect { x: room.x, y: room.y, w: room.w, h: y - caps.note * 2.0 + 1.0 - room.y }
+    Rect {
+        x: room.x,
+        y: room.y,
+        w: room.w,
+        h: y - caps.note * 2.0 + 1.0 - room.y,
+    }
 }
 
 /// Writes the names of points, each outward from `middle` and clear of what is taken.
-pub fn name_points(scene: &mut Scene, taken: &mut Taken, points: &[(&str, Spot)], middle: Spot, cap: f64) {
+pub fn name_points(
+    scene: &mut Scene,
+    taken: &mut Taken,
+    points: &[(&str, Spot)],
+    middle: Spot,
+    cap: f64,
+) {
     for &(name, at) in points {
         let out = way(middle, at);
         let mut best: Option<(f64, Text)> = None;
         for reach in 0..14 {
             for to in fixture::circle([0.0; 2], 1.0, 16) {
                 let spot = along(at, to, cap * 1.35 + 0.7 * f64::from(reach));
-                let text = Text::new(name, [spot[0], spot[1] + cap / 2.0], cap).bold().middle();
+                let text = Text::new(name, [spot[0], spot[1] + cap / 2.0], cap)
+                    .bold()
+                    .middle();
                 let aside = 1.0 - (to[0] * out[0] + to[1] * out[1]);
                 let cost = taken.cost(&mark::slab_of(&text, 0.3)) + aside * 1.5 + f64::from(reach);
                 if cost.is_finite() && best.as_ref().is_none_or(|(least, _)| cost < *least) {
@@ -398,7 +611,10 @@ pub fn name_points(scene: &mut Scene, taken: &mut Taken, points: &[(&str, Spot)]
 fn bar(scene: &mut Scene, taken: &mut Taken, at: Spot, theta: f64, half: f64) {
     let (sin, cos) = libm::sincos(theta.to_radians());
     let to = [cos * half, -sin * half];
-    let spots = [[at[0] - to[0], at[1] - to[1]], [at[0] + to[0], at[1] + to[1]]];
+    let spots = [
+        [at[0] - to[0], at[1] - to[1]],
+        [at[0] + to[0], at[1] + to[1]],
+    ];
     taken.line(&spots, weight::HARD);
     scene.stroke(Path::line(&spots), Stroke::solid(pen::FIXTURE));
 }
@@ -418,18 +634,27 @@ pub fn ends(kind: Kind) -> Option<(usize, usize)> {
 }
 
 fn readings(scene: &mut Scene, survey: &Survey, limit: f64, place: &dyn Fn(usize) -> Option<Spot>) {
-    let doubtful: Vec<usize> = survey.suspects.iter().flat_map(|suspect| suspect.readings.iter().copied()).collect();
+    let doubtful: Vec<usize> = survey
+        .suspects
+        .iter()
+        .flat_map(|suspect| suspect.readings.iter().copied())
+        .collect();
     let mut lozenges = Vec::new();
     // a side taped twice is one line: the better checked of its readings says how it is drawn
-    let mut drawn: std::collections::BTreeMap<(usize, usize), (bool, bool)> = std::collections::BTreeMap::new();
+    let mut drawn: std::collections::BTreeMap<(usize, usize), (bool, bool)> =
+        std::collections::BTreeMap::new();
     for (number, reading) in survey.readings.iter().enumerate() {
-        let Some((a, b)) = ends(reading.kind) else { continue };
+        let Some((a, b)) = ends(reading.kind) else {
+            continue;
+        };
         let state = drawn.entry((a.min(b), a.max(b))).or_insert((true, false));
         state.0 &= unchecked(reading, limit);
         state.1 |= doubtful.contains(&number);
     }
     for (&(a, b), &(loose, doubt)) in &drawn {
-        let (Some(from), Some(to)) = (place(a), place(b)) else { continue };
+        let (Some(from), Some(to)) = (place(a), place(b)) else {
+            continue;
+        };
         let stroke = match (doubt, loose) {
             (true, _) => Stroke::dashed(pen::ELLIPSE, Dash::Long),
             (_, true) => Stroke::dashed(pen::ELLIPSE, Dash::Dots),

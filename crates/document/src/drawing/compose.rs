@@ -56,7 +56,11 @@ impl Grid {
                 sums[(row + 1) * wide + column + 1] = sums[row * wide + column + 1] + line;
             }
         }
-        Grid { columns, rows, sums }
+        Grid {
+            columns,
+            rows,
+            sums,
+        }
     }
 
     fn free(&self, rect: &Rect) -> bool {
@@ -69,21 +73,41 @@ impl Grid {
         }
         let (l, t, r, b) = (left as usize, top as usize, right as usize, bottom as usize);
         let wide = self.columns + 1;
-        self.sums[b * wide + r] + self.sums[t * wide + l] == self.sums[t * wide + r] + self.sums[b * wide + l]
+        self.sums[b * wide + r] + self.sums[t * wide + l]
+            == self.sums[t * wide + r] + self.sums[b * wide + l]
     }
 }
 
 /// Lays out a plan. Every yard gets a sheet: past the rulers the scale goes on in 1, 2 and 5.
-pub fn compose(sheet: &Sheet, plan: &Plan, entries: &[Entry], title: &dyn Fn(Scale) -> Title) -> Layout {
-    let ring: Vec<Spot> = plan.yard.boundary.exterior().coords().map(|c| [c.x, -c.y]).collect();
-    let bounds = Rect::round(ring.iter().copied()).unwrap_or(Rect { x: 0.0, y: 0.0, w: 1.0, h: 1.0 });
+pub fn compose(
+    sheet: &Sheet,
+    plan: &Plan,
+    entries: &[Entry],
+    title: &dyn Fn(Scale) -> Title,
+) -> Layout {
+    let ring: Vec<Spot> = plan
+        .yard
+        .boundary
+        .exterior()
+        .coords()
+        .map(|c| [c.x, -c.y])
+        .collect();
+    let bounds = Rect::round(ring.iter().copied()).unwrap_or(Rect {
+        x: 0.0,
+        y: 0.0,
+        w: 1.0,
+        h: 1.0,
+    });
     let upright = sheet.paper.upright();
     let mut last = None;
-    for scale in Scale::all(sheet.units).chain([5, 10, 20, 50, 100, 200, 500].map(|k| Scale(k * 1000))) {
+    for scale in
+        Scale::all(sheet.units).chain([5, 10, 20, 50, 100, 200, 500].map(|k| Scale(k * 1000)))
+    {
         let mm = scale.mm();
         let mut best: Option<(f64, Layout)> = None;
         for size in [[upright[1], upright[0]], upright] {
-            if bounds.w * mm + 2.0 * RIM > size[0] || bounds.h * mm + 2.0 * RIM > size[1] {
+            let need = need(sheet);
+            if bounds.w * mm + 2.0 * need > size[0] || bounds.h * mm + 2.0 * need > size[1] {
                 continue;
             }
             for (score, layout) in places(sheet, plan, entries, title, scale, size, &ring, bounds) {
@@ -100,9 +124,25 @@ pub fn compose(sheet: &Sheet, plan: &Plan, entries: &[Entry], title: &dyn Fn(Sca
     // only a yard past every scale comes here, and `unit::LONGEST` refuses it at the door
     let scale = last.unwrap_or(Scale(500_000));
     let size = [upright[1], upright[0]];
-    let view = View { mm: scale.mm(), origin: [RIM + BAND, size[1] - RIM - BAND] };
+    let view = View {
+        mm: scale.mm(),
+        origin: [RIM + BAND, size[1] - RIM - BAND],
+    };
     let title = title_ground(sheet, size, &title(scale));
-    Layout { size, scale, view, title, legend: None, inset: None }
+    Layout {
+        size,
+        scale,
+        view,
+        title,
+        legend: None,
+        inset: None,
+    }
+}
+
+/// Least distance of the yard from the sheet's edge at which a dimension still stands, mm:
+/// the nearest line that is offered and the ends of its extensions.
+fn need(sheet: &Sheet) -> f64 {
+    5.5 * (sheet.caps().name / 2.5).min(1.2) + 1.8
 }
 
 fn title_ground(sheet: &Sheet, size: [f64; 2], title: &Title) -> Rect {
@@ -137,22 +177,40 @@ fn places(
         let rows = (room[1] / CELL).ceil() as usize + 1;
         let cells: Vec<bool> = (0..columns * rows)
             .map(|cell| {
-                let spot = [(cell % columns) as f64 * CELL, (cell / columns) as f64 * CELL];
-                inside(&rings, spot) || shifted.windows(2).any(|side| off(spot, side[0], side[1]) <= band)
+                let spot = [
+                    (cell % columns) as f64 * CELL,
+                    (cell / columns) as f64 * CELL,
+                ];
+                inside(&rings, spot)
+                    || shifted
+                        .windows(2)
+                        .any(|side| off(spot, side[0], side[1]) <= band)
             })
             .collect();
         move |spot: Spot| {
             let (x, y) = (spot[0] / CELL, spot[1] / CELL);
-            x >= 0.0 && y >= 0.0 && x < columns as f64 && (y as usize) < rows && cells[y as usize * columns + x as usize]
+            x >= 0.0
+                && y >= 0.0
+                && x < columns as f64
+                && (y as usize) < rows
+                && cells[y as usize * columns + x as usize]
         }
     };
-    let room = [size[0] - 2.0 * RIM - bounds.w * mm, size[1] - 2.0 * RIM - bounds.h * mm];
+    let room = [
+        size[0] - 2.0 * RIM - bounds.w * mm,
+        size[1] - 2.0 * RIM - bounds.h * mm,
+    ];
     // a yard that fills the sheet may leave less room for dimensions on a side without any
-    let least = (band - 5.0).min(room[0].min(room[1]) / 2.0).max(0.0);
+    let least = (band - 5.0)
+        .min(room[0].min(room[1]) / 2.0)
+        .max(need(sheet) - RIM);
     let steps = |room: f64| -> Vec<f64> {
         let (low, high) = (least, (room - least).max(least));
         let wanted = [band.min(high).max(low), high, (low + high) / 2.0, low];
-        let mut all: Vec<f64> = wanted.into_iter().chain((1..6).map(|k| low + (high - low) * f64::from(k) / 6.0)).collect();
+        let mut all: Vec<f64> = wanted
+            .into_iter()
+            .chain((1..6).map(|k| low + (high - low) * f64::from(k) / 6.0))
+            .collect();
         all.sort_by(f64::total_cmp);
         all.dedup_by(|a, b| (*a - *b).abs() < 1.0);
         all
@@ -163,24 +221,46 @@ fn places(
             let corner = [RIM + dx, RIM + dy];
             let meets_title = title.grown(APART / 2.0);
             let grid = Grid::new(size, |spot| {
-                let rim = spot[0] < RIM - 1.0 || spot[1] < RIM - 1.0 || spot[0] > size[0] - RIM + 1.0 || spot[1] > size[1] - RIM + 1.0;
+                let rim = spot[0] < RIM - 1.0
+                    || spot[1] < RIM - 1.0
+                    || spot[0] > size[0] - RIM + 1.0
+                    || spot[1] > size[1] - RIM + 1.0;
                 rim || mask([spot[0] - corner[0] + band, spot[1] - corner[1] + band])
             });
             if !grid.free(&title) {
                 continue;
             }
             let free = |rect: &Rect, others: &[Rect]| {
-                grid.free(rect) && !rect.meets(&meets_title) && !others.iter().any(|other| rect.grown(APART).meets(other))
+                grid.free(rect)
+                    && !rect.meets(&meets_title)
+                    && !others.iter().any(|other| rect.grown(APART).meets(other))
             };
-            let Some(legend) = legend_place(sheet, entries, size, title, &free) else { continue };
+            let Some(legend) = legend_place(sheet, entries, size, title, &free) else {
+                continue;
+            };
             let others: Vec<Rect> = legend.iter().map(|(rect, _)| *rect).collect();
-            let inset = plan.survey.and_then(|_| inset_place(sheet, size, title, &others, &free));
-            let view = View { mm, origin: [corner[0] - bounds.x * mm, corner[1] - bounds.y * mm] };
+            let inset = plan
+                .survey
+                .and_then(|_| inset_place(sheet, size, title, &others, &free));
+            let view = View {
+                mm,
+                origin: [corner[0] - bounds.x * mm, corner[1] - bounds.y * mm],
+            };
             let worth = inset.map_or(0.0, |rect| rect.w) * 10.0
                 + dx.min(band).min(room[0] - dx)
                 + dy.min(band).min(room[1] - dy)
                 - legend.map_or(0.0, |(_, columns)| columns.count as f64);
-            found.push((worth, Layout { size, scale, view, title, legend, inset }));
+            found.push((
+                worth,
+                Layout {
+                    size,
+                    scale,
+                    view,
+                    title,
+                    legend,
+                    inset,
+                },
+            ));
         }
     }
     found
@@ -200,7 +280,10 @@ fn legend_place(
     let grow = sheet.caps().note / 1.8;
     for measure in [26.0, 21.0] {
         for count in 1..=5 {
-            let shape = Columns { count, measure: measure * grow };
+            let shape = Columns {
+                count,
+                measure: measure * grow,
+            };
             let mut scratch = Scene::new(size[0], size[1]);
             let rect = block::legend(&mut scratch, [0.0, 0.0], sheet, entries, shape)?;
             let wish = [title.x, title.y + title.h + APART + 2.0];
@@ -220,10 +303,19 @@ fn inset_place(
     free: &dyn Fn(&Rect, &[Rect]) -> bool,
 ) -> Option<Rect> {
     let grow = if sheet.large { 1.3 } else { 1.0 };
-    [[84.0, 82.0], [70.0, 78.0], [62.0, 70.0], [54.0, 62.0]].into_iter().find_map(|[w, h]| {
-        let rect = Rect { x: 0.0, y: 0.0, w: w * grow, h: h * grow };
-        nearest(rect, size, [title.x - w * grow - APART, title.y], &|rect| free(rect, others))
-    })
+    [[84.0, 82.0], [70.0, 78.0], [62.0, 70.0], [54.0, 62.0]]
+        .into_iter()
+        .find_map(|[w, h]| {
+            let rect = Rect {
+                x: 0.0,
+                y: 0.0,
+                w: w * grow,
+                h: h * grow,
+            };
+            nearest(rect, size, [title.x - w * grow - APART, title.y], &|rect| {
+                free(rect, others)
+            })
+        })
 }
 
 /// The free place nearest to a wish.

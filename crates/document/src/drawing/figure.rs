@@ -28,13 +28,34 @@ pub struct Paint {
 pub mod paint {
     use super::{Colour, Cover, Hatch, Paint};
 
-    pub const CHALK: Paint = Paint { colour: Colour(0xF4F0E4), cover: Cover::Blank };
-    pub const STRAW: Paint = Paint { colour: Colour(0xF6D964), cover: Cover::Hatched(Hatch::Dots) };
-    pub const HAREBELL: Paint = Paint { colour: Colour(0xB4C3F0), cover: Cover::Hatched(Hatch::Level) };
-    pub const SEDGE: Paint = Paint { colour: Colour(0x49C0AC), cover: Cover::Hatched(Hatch::Rising) };
-    pub const HIP: Paint = Paint { colour: Colour(0xEE967A), cover: Cover::Hatched(Hatch::Crossed) };
-    pub const MADDER: Paint = Paint { colour: Colour(0x7A2233), cover: Cover::Hatched(Hatch::Dense) };
-    pub const SLOE: Paint = Paint { colour: Colour(0x232B5E), cover: Cover::Solid };
+    pub const CHALK: Paint = Paint {
+        colour: Colour(0xF4F0E4),
+        cover: Cover::Blank,
+    };
+    pub const STRAW: Paint = Paint {
+        colour: Colour(0xF6D964),
+        cover: Cover::Hatched(Hatch::Dots),
+    };
+    pub const HAREBELL: Paint = Paint {
+        colour: Colour(0xB4C3F0),
+        cover: Cover::Hatched(Hatch::Level),
+    };
+    pub const SEDGE: Paint = Paint {
+        colour: Colour(0x49C0AC),
+        cover: Cover::Hatched(Hatch::Rising),
+    };
+    pub const HIP: Paint = Paint {
+        colour: Colour(0xEE967A),
+        cover: Cover::Hatched(Hatch::Crossed),
+    };
+    pub const MADDER: Paint = Paint {
+        colour: Colour(0x7A2233),
+        cover: Cover::Hatched(Hatch::Dense),
+    };
+    pub const SLOE: Paint = Paint {
+        colour: Colour(0x232B5E),
+        cover: Cover::Solid,
+    };
 }
 
 /// Draws painted polygons in their order; `outline` is the width of their edge in mm.
@@ -67,14 +88,20 @@ mod tests {
         use paint::*;
         let all = [CHALK, STRAW, HAREBELL, SEDGE, HIP, MADDER, SLOE];
         for (number, one) in all.iter().enumerate() {
-            assert!(all.iter().skip(number + 1).all(|other| other.cover != one.cover));
+            assert!(
+                all.iter()
+                    .skip(number + 1)
+                    .all(|other| other.cover != one.cover)
+            );
         }
         let square: Rings = vec![vec![[5.0, 5.0], [25.0, 5.0], [25.0, 25.0], [5.0, 25.0]]];
         for one in all {
             let mut scene = Scene::new(30.0, 30.0);
             painted(&mut scene, &[(square.clone(), one)], false, 0.13);
             for item in &scene.items {
-                let Item::Path(_, fill, stroke) = item else { continue };
+                let Item::Path(_, fill, stroke) = item else {
+                    continue;
+                };
                 assert!(fill.is_none_or(|colour| colour == INK || colour == WHITE));
                 assert!(stroke.is_none_or(|stroke| stroke.colour == INK));
             }

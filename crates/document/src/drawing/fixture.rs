@@ -23,12 +23,21 @@ pub struct Laid {
 /// A fixture's footprint on the sheet.
 pub fn laid(fixture: &Fixture, view: &View) -> Laid {
     match &fixture.shape {
-        Footprint::Outline(outline) => Laid { ring: view.ring(outline.exterior()), disc: None },
+        Footprint::Outline(outline) => Laid {
+            ring: view.ring(outline.exterior()),
+            disc: None,
+        },
         Footprint::Disc { centre, radius } => {
             let (at, r) = (view.at(*centre), radius * view.mm);
-            Laid { ring: circle(at, r, 48), disc: Some((at, r)) }
+            Laid {
+                ring: circle(at, r, 48),
+                disc: Some((at, r)),
+            }
         }
-        Footprint::Beam(a, b) => Laid { ring: vec![view.at(*a), view.at(*b)], disc: None },
+        Footprint::Beam(a, b) => Laid {
+            ring: vec![view.at(*a), view.at(*b)],
+            disc: None,
+        },
     }
 }
 
@@ -50,7 +59,9 @@ pub fn crown(trunk: f64) -> f64 {
 /// Draws a fixture.
 pub fn draw(scene: &mut Scene, fixture: &Fixture, view: &View) {
     let laid = laid(fixture, view);
-    let Some(frame) = Frame::round(&laid.ring) else { return };
+    let Some(frame) = Frame::round(&laid.ring) else {
+        return;
+    };
     let outline = match laid.disc {
         Some((at, radius)) => Path::circle(at, radius.max(0.4)),
         None if laid.ring.len() > 2 => Path::ring(&laid.ring),
@@ -110,14 +121,21 @@ pub fn draw(scene: &mut Scene, fixture: &Fixture, view: &View) {
             let r = frame.b;
             scene.stroke(Path::circle(frame.centre, r * 0.3), INNER);
             let mut spokes = Path::default();
-            for (inner, outer) in circle(frame.centre, r * 0.3, 6).into_iter().zip(circle(frame.centre, r, 6)) {
+            for (inner, outer) in
+                circle(frame.centre, r * 0.3, 6)
+                    .into_iter()
+                    .zip(circle(frame.centre, r, 6))
+            {
                 spokes.add_line(&[inner, outer]);
             }
             scene.stroke(spokes, INNER);
         }
         FixtureKind::House => {
             body(scene);
-            let ridge = [frame.at(-1.0 + frame.b / frame.a.max(1e-9), 0.0), frame.at(1.0 - frame.b / frame.a.max(1e-9), 0.0)];
+            let ridge = [
+                frame.at(-1.0 + frame.b / frame.a.max(1e-9), 0.0),
+                frame.at(1.0 - frame.b / frame.a.max(1e-9), 0.0),
+            ];
             let mut roof = Path::line(&ridge);
             for (s, end) in [(-1.0, ridge[0]), (1.0, ridge[1])] {
                 roof.add_line(&[frame.at(s, -1.0), end, frame.at(s, 1.0)]);
@@ -133,7 +151,11 @@ pub fn draw(scene: &mut Scene, fixture: &Fixture, view: &View) {
             scene.shape(outline.clone(), WHITE, BODY);
             let r = frame.b.max(0.7);
             let mut rays = Path::default();
-            for (from, to) in circle(frame.centre, r + 0.5, 8).into_iter().zip(circle(frame.centre, r + 1.5, 8)) {
+            for (from, to) in
+                circle(frame.centre, r + 0.5, 8)
+                    .into_iter()
+                    .zip(circle(frame.centre, r + 1.5, 8))
+            {
                 rays.add_line(&[from, to]);
             }
             scene.stroke(rays, INNER);
@@ -148,7 +170,8 @@ pub fn draw(scene: &mut Scene, fixture: &Fixture, view: &View) {
         }
         FixtureKind::Table => {
             body(scene);
-            let inner = [[-0.7, -0.55], [0.7, -0.55], [0.7, 0.55], [-0.7, 0.55]].map(|[s, t]| frame.at(s, t));
+            let inner = [[-0.7, -0.55], [0.7, -0.55], [0.7, 0.55], [-0.7, 0.55]]
+                .map(|[s, t]| frame.at(s, t));
             scene.stroke(Path::ring(&inner), INNER);
         }
         FixtureKind::Shed => {
@@ -175,7 +198,12 @@ pub fn draw(scene: &mut Scene, fixture: &Fixture, view: &View) {
         FixtureKind::Sandpit => {
             body(scene);
             inner_ring(scene, &laid, &frame, 0.8);
-            hatch(scene, Hatch::Dots, &[shrunk(&rings, frame.centre, 0.7)], &[]);
+            hatch(
+                scene,
+                Hatch::Dots,
+                &[shrunk(&rings, frame.centre, 0.7)],
+                &[],
+            );
         }
         FixtureKind::Drain => {
             body(scene);
@@ -193,11 +221,17 @@ pub fn draw(scene: &mut Scene, fixture: &Fixture, view: &View) {
         }
         FixtureKind::Hydrant => {
             body(scene);
-            scene.fill(Path::ring(&circle(frame.centre, frame.b.max(0.6) * 0.7, 3)), INK);
+            scene.fill(
+                Path::ring(&circle(frame.centre, frame.b.max(0.6) * 0.7, 3)),
+                INK,
+            );
         }
         FixtureKind::Other => {
             body(scene);
-            scene.stroke(Path::line(&[frame.at(-1.0, 1.0), frame.at(1.0, -1.0)]), FINE);
+            scene.stroke(
+                Path::line(&[frame.at(-1.0, 1.0), frame.at(1.0, -1.0)]),
+                FINE,
+            );
         }
     }
 }
@@ -207,7 +241,12 @@ fn shrunk(rings: &Rings, centre: Spot, share: f64) -> Rings {
         .iter()
         .map(|ring| {
             ring.iter()
-                .map(|spot| [centre[0] + share * (spot[0] - centre[0]), centre[1] + share * (spot[1] - centre[1])])
+                .map(|spot| {
+                    [
+                        centre[0] + share * (spot[0] - centre[0]),
+                        centre[1] + share * (spot[1] - centre[1]),
+                    ]
+                })
                 .collect()
         })
         .collect()
@@ -236,7 +275,11 @@ fn slide(scene: &mut Scene, frame: &Frame, more: &More, view: &View) {
     // which end of the long way the exit is at
     let sign = exit.map_or(1.0, |spot: Spot| {
         let [x, y] = [spot[0] - frame.centre[0], spot[1] - frame.centre[1]];
-        if x * frame.u[0] + y * frame.u[1] >= 0.0 { 1.0 } else { -1.0 }
+        if x * frame.u[0] + y * frame.u[1] >= 0.0 {
+            1.0
+        } else {
+            -1.0
+        }
     });
     let platform = -0.42 * sign;
     let mut lines = Path::line(&[frame.at(platform, -1.0), frame.at(platform, 1.0)]);
@@ -247,17 +290,29 @@ fn slide(scene: &mut Scene, frame: &Frame, more: &More, view: &View) {
         lines.add_line(&[frame.at(-step * sign, -1.0), frame.at(-step * sign, 1.0)]);
     }
     scene.stroke(lines, INNER);
-    let (from, to) = (frame.at(platform + 0.15 * sign, 0.0), frame.at(0.86 * sign, 0.0));
+    let (from, to) = (
+        frame.at(platform + 0.15 * sign, 0.0),
+        frame.at(0.86 * sign, 0.0),
+    );
     if far(from, to) > 2.0 {
         scene.stroke(Path::line(&[from, to]), Stroke::solid(pen::ELLIPSE));
-        chevron(scene, to, way(from, to), (frame.b * 0.4).clamp(0.6, 1.4), Stroke::solid(pen::ELLIPSE));
+        chevron(
+            scene,
+            to,
+            way(from, to),
+            (frame.b * 0.4).clamp(0.6, 1.4),
+            Stroke::solid(pen::ELLIPSE),
+        );
     }
 }
 
 /// Beam, splayed legs, seats hanging below.
 fn swing(scene: &mut Scene, frame: &Frame) {
     let splay = (frame.a * 0.42).clamp(2.0, 8.0);
-    scene.stroke(Path::line(&[frame.at(-1.0, 0.0), frame.at(1.0, 0.0)]), Stroke::solid(pen::WALL));
+    scene.stroke(
+        Path::line(&[frame.at(-1.0, 0.0), frame.at(1.0, 0.0)]),
+        Stroke::solid(pen::WALL),
+    );
     let mut legs = Path::default();
     for s in [-1.0, 1.0] {
         let foot = frame.at(s, 0.0);
@@ -267,7 +322,12 @@ fn swing(scene: &mut Scene, frame: &Frame) {
     let seat = (frame.a * 0.14).clamp(0.8, 2.4);
     for s in [-0.42, 0.42] {
         let at = |x: f64, y: f64| frame.off(s * frame.a + x, y);
-        let ring = [at(-seat, -seat * 0.5), at(seat, -seat * 0.5), at(seat, seat * 0.5), at(-seat, seat * 0.5)];
+        let ring = [
+            at(-seat, -seat * 0.5),
+            at(seat, -seat * 0.5),
+            at(seat, seat * 0.5),
+            at(-seat, seat * 0.5),
+        ];
         scene.shape(Path::ring(&ring), WHITE, BODY);
     }
 }
@@ -276,7 +336,8 @@ fn swing(scene: &mut Scene, frame: &Frame) {
 fn climber(scene: &mut Scene, frame: &Frame, rings: &Rings) {
     let count = |half: f64| ((2.0 * half / 2.6) as usize).clamp(1, 12);
     let (nu, nv) = (count(frame.a), count(frame.b));
-    let place = |number: usize, count: usize| -1.0 + 2.0 * (number as f64 + 1.0) / (count as f64 + 1.0);
+    let place =
+        |number: usize, count: usize| -1.0 + 2.0 * (number as f64 + 1.0) / (count as f64 + 1.0);
     let mut knots = Path::default();
     let mut bars = Path::default();
     for i in 0..nu {
@@ -312,7 +373,10 @@ fn seesaw(scene: &mut Scene, frame: &Frame) {
         frame.off(-frame.a, half),
     ];
     scene.shape(Path::ring(&plank), WHITE, BODY);
-    scene.stroke(Path::line(&[frame.off(0.0, -half - 1.2), frame.off(0.0, half + 1.2)]), Stroke::solid(pen::FENCE));
+    scene.stroke(
+        Path::line(&[frame.off(0.0, -half - 1.2), frame.off(0.0, half + 1.2)]),
+        Stroke::solid(pen::FENCE),
+    );
     let mut grips = Path::default();
     for s in [-0.72, 0.72] {
         grips.add_line(&[frame.off(s * frame.a, -half), frame.off(s * frame.a, half)]);
@@ -323,13 +387,19 @@ fn seesaw(scene: &mut Scene, frame: &Frame) {
 /// A trunk true to size; the crown is a sign only.
 fn tree(scene: &mut Scene, laid: &Laid, frame: &Frame) {
     let radius = laid.disc.map_or(frame.b, |(_, radius)| radius);
-    scene.stroke(scallops(frame.centre, crown(radius)), Stroke::dashed(pen::ZONE, Dash::Short));
+    scene.stroke(
+        scallops(frame.centre, crown(radius)),
+        Stroke::dashed(pen::ZONE, Dash::Short),
+    );
     let trunk = match laid.disc {
         Some((at, radius)) => Path::circle(at, radius.max(0.6)),
         None => Path::ring(&laid.ring),
     };
     scene.shape(trunk, WHITE, BODY);
-    scene.fill(Path::circle(frame.centre, (radius * 0.35).clamp(0.4, 1.2)), INK);
+    scene.fill(
+        Path::circle(frame.centre, (radius * 0.35).clamp(0.4, 1.2)),
+        INK,
+    );
 }
 
 /// A ring of scallops.
@@ -339,7 +409,13 @@ pub fn scallops(at: Spot, radius: f64) -> Path {
     let bow = far(spots[0], spots[1 % count]) * 0.55;
     let mut steps = vec![Step::Move(spots[0])];
     for number in 1..=count {
-        steps.push(Step::Arc([bow, bow], 0.0, false, true, spots[number % count]));
+        steps.push(Step::Arc(
+            [bow, bow],
+            0.0,
+            false,
+            true,
+            spots[number % count],
+        ));
     }
     Path(steps)
 }
@@ -369,7 +445,12 @@ pub fn middle(fixture: &Fixture) -> Coord<f64> {
         Footprint::Disc { centre, .. } => vec![*centre],
         Footprint::Beam(a, b) => vec![*a, *b],
     };
-    let bounds = Rect::round(spots.iter().map(|c| [c.x, c.y])).unwrap_or(Rect { x: 0.0, y: 0.0, w: 0.0, h: 0.0 });
+    let bounds = Rect::round(spots.iter().map(|c| [c.x, c.y])).unwrap_or(Rect {
+        x: 0.0,
+        y: 0.0,
+        w: 0.0,
+        h: 0.0,
+    });
     let [x, y] = bounds.centre();
     Coord { x, y }
 }
@@ -381,7 +462,11 @@ pub fn leaf(hinge: Spot, closed: Spot, into: Spot) -> (Rings, Path) {
     // the leaf stands open at a right angle, on the side of `into`
     let side = right_of(shut);
     let toward = [into[0] - hinge[0], into[1] - hinge[1]];
-    let sign = if side[0] * toward[0] + side[1] * toward[1] >= 0.0 { 1.0 } else { -1.0 };
+    let sign = if side[0] * toward[0] + side[1] * toward[1] >= 0.0 {
+        1.0
+    } else {
+        -1.0
+    };
     let open = along(hinge, side, sign * radius);
     let mut ring = vec![hinge];
     for number in 0..=12 {

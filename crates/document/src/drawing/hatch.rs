@@ -52,18 +52,58 @@ pub fn hatch(scene: &mut Scene, kind: Hatch, areas: &[Rings], minus: &[Rings]) {
             lines(scene, areas, minus, 45.0, 3.4, 0.9, heavier);
         }
         Hatch::Door => lines(scene, areas, minus, 90.0, 1.2, 0.0, thin),
-        Hatch::DoorFloor => lines(scene, areas, minus, 90.0, 2.8, 0.0, Stroke::dashed(pen::THIN, Dash::Short)),
+        Hatch::DoorFloor => lines(
+            scene,
+            areas,
+            minus,
+            90.0,
+            2.8,
+            0.0,
+            Stroke::dashed(pen::THIN, Dash::Short),
+        ),
         Hatch::Margin => ticks(scene, areas, minus),
         Hatch::Soft => dots(scene, areas, minus, 3.2, 0.19),
         Hatch::Dots => dots(scene, areas, minus, 1.0, 0.16),
         Hatch::Wave => waves(scene, areas, minus),
         Hatch::Level => lines(scene, areas, minus, 0.0, 0.7, 0.0, Stroke::solid(pen::HAIR)),
-        Hatch::Rising => lines(scene, areas, minus, 45.0, 0.7, 0.0, Stroke::solid(pen::HAIR)),
+        Hatch::Rising => lines(
+            scene,
+            areas,
+            minus,
+            45.0,
+            0.7,
+            0.0,
+            Stroke::solid(pen::HAIR),
+        ),
         Hatch::Crossed => {
-            lines(scene, areas, minus, 45.0, 0.9, 0.0, Stroke::solid(pen::HAIR));
-            lines(scene, areas, minus, 135.0, 0.9, 0.0, Stroke::solid(pen::HAIR));
+            lines(
+                scene,
+                areas,
+                minus,
+                45.0,
+                0.9,
+                0.0,
+                Stroke::solid(pen::HAIR),
+            );
+            lines(
+                scene,
+                areas,
+                minus,
+                135.0,
+                0.9,
+                0.0,
+                Stroke::solid(pen::HAIR),
+            );
         }
-        Hatch::Dense => lines(scene, areas, minus, 90.0, 0.4, 0.0, Stroke::solid(pen::THIN)),
+        Hatch::Dense => lines(
+            scene,
+            areas,
+            minus,
+            90.0,
+            0.4,
+            0.0,
+            Stroke::solid(pen::THIN),
+        ),
     }
 }
 
@@ -77,7 +117,10 @@ impl Family {
     /// `rise` in degrees, anticlockwise as the reader sees it.
     fn rising(rise: f64) -> Family {
         let (sin, cos) = libm::sincos(rise.to_radians());
-        Family { way: [cos, -sin], across: [sin, cos] }
+        Family {
+            way: [cos, -sin],
+            across: [sin, cos],
+        }
     }
 
     fn spot(&self, along: f64, across: f64) -> Spot {
@@ -97,11 +140,21 @@ impl Family {
 
     /// The stretches of the line at `across` that lie in the areas and outside `minus`.
     fn stretches(&self, across: f64, areas: &[Rings], minus: &[Rings]) -> Vec<(f64, f64)> {
-        let mut kept = joined(areas.iter().flat_map(|rings| self.inside(across, rings)).collect());
+        let mut kept = joined(
+            areas
+                .iter()
+                .flat_map(|rings| self.inside(across, rings))
+                .collect(),
+        );
         if kept.is_empty() {
             return kept;
         }
-        for (from, to) in joined(minus.iter().flat_map(|rings| self.inside(across, rings)).collect()) {
+        for (from, to) in joined(
+            minus
+                .iter()
+                .flat_map(|rings| self.inside(across, rings))
+                .collect(),
+        ) {
             kept = kept
                 .into_iter()
                 .flat_map(|(a, b)| [(a, b.min(from)), (a.max(to), b)])
@@ -124,7 +177,9 @@ impl Family {
             }
         }
         cuts.sort_by(f64::total_cmp);
-        cuts.chunks_exact(2).map(|pair| (pair[0], pair[1])).collect()
+        cuts.chunks_exact(2)
+            .map(|pair| (pair[0], pair[1]))
+            .collect()
     }
 
     /// The numbers of the lines of this pitch that can meet the areas.
@@ -155,7 +210,15 @@ fn joined(mut stretches: Vec<(f64, f64)>) -> Vec<(f64, f64)> {
     out
 }
 
-fn lines(scene: &mut Scene, areas: &[Rings], minus: &[Rings], rise: f64, pitch: f64, shift: f64, stroke: Stroke) {
+fn lines(
+    scene: &mut Scene,
+    areas: &[Rings],
+    minus: &[Rings],
+    rise: f64,
+    pitch: f64,
+    shift: f64,
+    stroke: Stroke,
+) {
     let family = Family::rising(rise);
     let mut path = Path::default();
     for number in family.range(areas, pitch, shift) {
@@ -241,7 +304,12 @@ mod tests {
     use super::*;
 
     fn square(x: f64, y: f64, side: f64) -> Rings {
-        vec![vec![[x, y], [x + side, y], [x + side, y + side], [x, y + side]]]
+        vec![vec![
+            [x, y],
+            [x + side, y],
+            [x + side, y + side],
+            [x, y + side],
+        ]]
     }
 
     fn drawn(kind: Hatch, areas: &[Rings], minus: &[Rings]) -> (f64, Vec<Spot>) {
@@ -289,7 +357,14 @@ mod tests {
     fn a_hole_stays_open_and_nothing_leaves_the_ring() {
         let mut rings = square(10.0, 10.0, 40.0);
         rings.push(vec![[20.0, 20.0], [20.0, 40.0], [40.0, 40.0], [40.0, 20.0]]);
-        for kind in [Hatch::Clear, Hatch::Alone, Hatch::Margin, Hatch::Door, Hatch::Soft, Hatch::Dense] {
+        for kind in [
+            Hatch::Clear,
+            Hatch::Alone,
+            Hatch::Margin,
+            Hatch::Door,
+            Hatch::Soft,
+            Hatch::Dense,
+        ] {
             let (_, spots) = drawn(kind, std::slice::from_ref(&rings), &[]);
             assert!(!spots.is_empty(), "{kind:?}");
             for s in spots {

@@ -34,34 +34,55 @@ struct Offer {
 
 impl Label {
     fn new(head: impl Into<String>, cap: f64, weight: Weight) -> Label {
-        Label { lines: vec![(face::printable(&head.into()), cap, weight)] }
+        Label {
+            lines: vec![(face::printable(&head.into()), cap, weight)],
+        }
     }
 
     fn under(mut self, line: Option<String>, cap: f64) -> Label {
-        self.lines.extend(line.map(|line| (face::printable(&line), cap, Weight::Regular)));
+        self.lines
+            .extend(line.map(|line| (face::printable(&line), cap, Weight::Regular)));
         self
     }
 
     fn half(&self) -> Spot {
-        let width = self.lines.iter().map(|(text, cap, weight)| face::width(text, *cap, *weight)).fold(0.0, f64::max);
+        let width = self
+            .lines
+            .iter()
+            .map(|(text, cap, weight)| face::width(text, *cap, *weight))
+            .fold(0.0, f64::max);
         let height: f64 = self.lines.iter().map(|(_, cap, _)| cap * 1.6).sum();
         let first = self.lines.first().map_or(0.0, |(_, cap, _)| cap * 0.3);
         [width / 2.0 + ROOM, (height - first) / 2.0 + ROOM]
     }
 
     fn slab(&self, offer: &Offer) -> Slab {
-        Slab { centre: offer.at, half: self.half(), turn: offer.turn }
+        Slab {
+            centre: offer.at,
+            half: self.half(),
+            turn: offer.turn,
+        }
     }
 
     fn cost(&self, taken: &Taken, offer: &Offer) -> f64 {
         let cost = taken.cost(&self.slab(offer));
-        offer.bias + if offer.within && cost.is_finite() { 4.0 } else { cost }
+        offer.bias
+            + if offer.within && cost.is_finite() {
+                4.0
+            } else {
+                cost
+            }
     }
 
     fn draw(&self, scene: &mut Scene, taken: &mut Taken, offer: &Offer) {
         let slab = self.slab(offer);
         let (sin, cos) = libm::sincos(offer.turn.to_radians());
-        let put = |x: f64, y: f64| [offer.at[0] + x * cos - y * sin, offer.at[1] + x * sin + y * cos];
+        let put = |x: f64, y: f64| {
+            [
+                offer.at[0] + x * cos - y * sin,
+                offer.at[1] + x * sin + y * cos,
+            ]
+        };
         let [w, h] = slab.half;
         if taken.cost(&slab) > 0.0 {
             let ring = [put(-w, -h), put(w, -h), put(w, h), put(-w, h)];
@@ -70,7 +91,9 @@ impl Label {
         let mut y = -h + ROOM;
         for (number, (words, cap, weight)) in self.lines.iter().enumerate() {
             y += if number == 0 { *cap } else { cap * 1.6 };
-            let mut text = Text::new(words.clone(), put(0.0, y), *cap).middle().turned(offer.turn);
+            let mut text = Text::new(words.clone(), put(0.0, y), *cap)
+                .middle()
+                .turned(offer.turn);
             text.weight = *weight;
             scene.text(text);
         }
@@ -79,7 +102,14 @@ impl Label {
 
     /// Takes the cheapest offer, or the nearest free place round `target` with a leader.
     /// `false` where neither is to be had for `most`.
-    fn place(&self, scene: &mut Scene, taken: &mut Taken, offers: &[Offer], target: Option<Spot>, most: f64) -> bool {
+    fn place(
+        &self,
+        scene: &mut Scene,
+        taken: &mut Taken,
+        offers: &[Offer],
+        target: Option<Spot>,
+        most: f64,
+    ) -> bool {
         let mut best: Option<(f64, Offer, bool)> = None;
         for offer in offers {
             let cost = self.cost(taken, offer);
@@ -88,7 +118,8 @@ impl Label {
             }
         }
         const DEAR: f64 = 12.0;
-        if let Some(target) = target.filter(|_| best.as_ref().is_none_or(|(cost, ..)| *cost > DEAR)) {
+        if let Some(target) = target.filter(|_| best.as_ref().is_none_or(|(cost, ..)| *cost > DEAR))
+        {
             for ring in 0..40 {
                 let radius = 4.0 + 2.5 * f64::from(ring);
                 if best.as_ref().is_some_and(|(cost, ..)| *cost < radius * 0.6) {
@@ -98,8 +129,16 @@ impl Label {
                     let to = [spot[0] - target[0], spot[1] - target[1]];
                     let [w, h] = self.half();
                     // the label's nearest edge, not its middle, goes round the ring
-                    let at = [target[0] + to[0] * (radius + w), target[1] + to[1] * (radius + h)];
-                    let offer = Offer { at, turn: 0.0, bias: 3.0 + radius * 0.6, within: false };
+                    let at = [
+                        target[0] + to[0] * (radius + w),
+                        target[1] + to[1] * (radius + h),
+                    ];
+                    let offer = Offer {
+                        at,
+                        turn: 0.0,
+                        bias: 3.0 + radius * 0.6,
+                        within: false,
+                    };
                     let cost = self.cost(taken, &offer);
                     if cost.is_finite() && best.as_ref().is_none_or(|(least, ..)| cost < *least) {
                         best = Some((cost, offer, true));
@@ -107,7 +146,9 @@ impl Label {
                 }
             }
         }
-        let Some((_, offer, led)) = best.filter(|(cost, ..)| *cost <= most) else { return false };
+        let Some((_, offer, led)) = best.filter(|(cost, ..)| *cost <= most) else {
+            return false;
+        };
         if let (true, Some(target)) = (led, target) {
             let [w, h] = self.half();
             let near = [
@@ -125,14 +166,26 @@ impl Label {
 }
 
 fn level(at: Spot, bias: f64) -> Offer {
-    Offer { at, turn: 0.0, bias, within: false }
+    Offer {
+        at,
+        turn: 0.0,
+        bias,
+        within: false,
+    }
 }
 
 /// Whatever the place costs.
 const ANY: f64 = f64::MAX;
 
 /// Writes all labels and dimensions.
-pub fn write(scene: &mut Scene, taken: &mut Taken, sheet: &Sheet, plan: &Plan, view: &View, ledger: &Ledger) {
+pub fn write(
+    scene: &mut Scene,
+    taken: &mut Taken,
+    sheet: &Sheet,
+    plan: &Plan,
+    view: &View,
+    ledger: &Ledger,
+) {
     dimensions(scene, taken, sheet, plan, view);
     points(scene, taken, sheet, plan, view, true);
     for thing in &plan.yard.fixtures {
@@ -158,7 +211,14 @@ pub fn write(scene: &mut Scene, taken: &mut Taken, sheet: &Sheet, plan: &Plan, v
     }
 }
 
-fn points(scene: &mut Scene, taken: &mut Taken, sheet: &Sheet, plan: &Plan, view: &View, corner: bool) {
+fn points(
+    scene: &mut Scene,
+    taken: &mut Taken,
+    sheet: &Sheet,
+    plan: &Plan,
+    view: &View,
+    corner: bool,
+) {
     let Some(survey) = plan.survey else { return };
     let rings = vec![corners(plan.yard, view)];
     let caps = sheet.caps();
@@ -166,7 +226,10 @@ fn points(scene: &mut Scene, taken: &mut Taken, sheet: &Sheet, plan: &Plan, view
         if on_boundary(plan.yard, point.x, point.y) != corner {
             continue;
         }
-        let at = view.at(Coord { x: point.x, y: point.y });
+        let at = view.at(Coord {
+            x: point.x,
+            y: point.y,
+        });
         let cap = if corner { caps.name } else { caps.note };
         let label = Label::new(point.name.clone(), cap, Weight::Bold);
         let [w, h] = label.half();
@@ -174,7 +237,8 @@ fn points(scene: &mut Scene, taken: &mut Taken, sheet: &Sheet, plan: &Plan, view
         for ring in [0.6, 2.0, 3.6] {
             for spot in fixture::circle([0.0; 2], 1.0, 16) {
                 // so far out that the label clears the point's own ring
-                let clear = ((w + 0.8 + ring) / spot[0].abs()).min((h + 0.8 + ring) / spot[1].abs());
+                let clear =
+                    ((w + 0.8 + ring) / spot[0].abs()).min((h + 0.8 + ring) / spot[1].abs());
                 let near = along(at, spot, clear);
                 let out = !inside(&rings, near);
                 // corners are named outside, on the diagonal; what stands inside, inside
@@ -206,18 +270,27 @@ fn dimensions(scene: &mut Scene, taken: &mut Taken, sheet: &Sheet, plan: &Plan, 
                     continue;
                 }
                 let line = Slab {
-                    centre: [(one.ends[0][0] + one.ends[1][0]) / 2.0, (one.ends[0][1] + one.ends[1][1]) / 2.0],
+                    centre: [
+                        (one.ends[0][0] + one.ends[1][0]) / 2.0,
+                        (one.ends[0][1] + one.ends[1][1]) / 2.0,
+                    ],
                     half: [one.length() / 2.0, 0.4],
                     turn: reading_turn(way(a, b)),
                 };
-                let lies = taken.cost(&line) + off * 0.3 + if wide > one.length() { 3.0 } else { 0.0 };
+                let lies =
+                    taken.cost(&line) + off * 0.3 + if wide > one.length() { 3.0 } else { 0.0 };
                 // the figure stands in the middle, or slides along where something is in its way
-                for share in [0.0, -0.15, 0.15, -0.3, 0.3] {
-                    let slide = share * (one.length() - wide).max(0.0);
-                    let slid = one.slid(way(a, b), slide);
-                    let cost = lies + taken.cost(&slab_of(&slid.figure, 0.4)) + f64::abs(share) * 6.0;
-                    if cost.is_finite() && best.as_ref().is_none_or(|(least, _)| cost < *least) {
-                        best = Some((cost, slid));
+                for (lie, dear) in [(one.clone(), 0.0), (one.under(), 3.0)] {
+                    for share in [0.0, -0.15, 0.15, -0.3, 0.3] {
+                        let slid = lie.slid(way(a, b), share * (one.length() - wide).max(0.0));
+                        let cost = lies
+                            + dear
+                            + taken.cost(&slab_of(&slid.figure, 0.4))
+                            + f64::abs(share) * 6.0;
+                        if cost.is_finite() && best.as_ref().is_none_or(|(least, _)| cost < *least)
+                        {
+                            best = Some((cost, slid));
+                        }
                     }
                 }
             }
@@ -238,14 +311,22 @@ fn dimensions(scene: &mut Scene, taken: &mut Taken, sheet: &Sheet, plan: &Plan, 
 /// The second line of a fixture's label: what keeps the ground round it clear.
 fn zone_words(sheet: &Sheet, plan: &Plan, ledger: &Ledger, thing: &Fixture) -> Option<String> {
     if let ground::yard::More::Swing { pivot, .. } = thing.more {
-        return Some(sheet.say(msg!("doc-label-swing", pivot = measure::length(pivot, sheet))));
+        return Some(sheet.say(msg!(
+            "doc-label-swing",
+            pivot = measure::length(pivot, sheet)
+        )));
     }
     let rule = plan.ground.blocked.iter().find(|blocked| {
-        blocked.of == thing.name && blocked.why == ground::result::Why::ClearZone && blocked.rule.is_some()
+        blocked.of == thing.name
+            && blocked.why == ground::result::Why::ClearZone
+            && blocked.rule.is_some()
     })?;
     let figure = ledger.figure(rule.rule?.0)?;
     let clear = figure.values.first().filter(|_| figure.unit == "m")?;
-    Some(sheet.say(msg!("doc-label-clear", clear = measure::length(*clear, sheet))))
+    Some(sheet.say(msg!(
+        "doc-label-clear",
+        clear = measure::length(*clear, sheet)
+    )))
 }
 
 fn name_fixture(
@@ -259,13 +340,25 @@ fn name_fixture(
 ) {
     let caps = sheet.caps();
     let ring = fixture::laid(thing, view).ring;
-    let Some(bounds) = Rect::round(ring.iter().copied()) else { return };
+    let Some(bounds) = Rect::round(ring.iter().copied()) else {
+        return;
+    };
     let small = matches!(
         thing.is,
-        FixtureKind::Drain | FixtureKind::Cover | FixtureKind::Hydrant | FixtureKind::Post | FixtureKind::Lamp | FixtureKind::Bench
+        FixtureKind::Drain
+            | FixtureKind::Cover
+            | FixtureKind::Hydrant
+            | FixtureKind::Post
+            | FixtureKind::Lamp
+            | FixtureKind::Bench
     );
-    let (cap, heavy) = if small { (caps.note, Weight::Regular) } else { (caps.name, Weight::Bold) };
-    let label = Label::new(thing.name.clone(), cap, heavy).under(zone_words(sheet, plan, ledger, thing), caps.note);
+    let (cap, heavy) = if small {
+        (caps.note, Weight::Regular)
+    } else {
+        (caps.name, Weight::Bold)
+    };
+    let label = Label::new(thing.name.clone(), cap, heavy)
+        .under(zone_words(sheet, plan, ledger, thing), caps.note);
     let [w, h] = label.half();
     let middle = bounds.centre();
     let (bw, bh) = (bounds.w / 2.0 + 1.2, bounds.h / 2.0 + 1.2);
@@ -273,17 +366,40 @@ fn name_fixture(
     let fits = [[-w, -h], [w, -h], [w, h], [-w, h]]
         .iter()
         .all(|d| inside(&vec![ring.clone()], [middle[0] + d[0], middle[1] + d[1]]));
-    if fits && matches!(thing.is, FixtureKind::Shed | FixtureKind::Building | FixtureKind::House | FixtureKind::Sandpit | FixtureKind::Other) {
-        offers.push(Offer { at: middle, turn: 0.0, bias: -4.0, within: true });
+    if fits
+        && matches!(
+            thing.is,
+            FixtureKind::Shed
+                | FixtureKind::Building
+                | FixtureKind::House
+                | FixtureKind::Sandpit
+                | FixtureKind::Other
+        )
+    {
+        offers.push(Offer {
+            at: middle,
+            turn: 0.0,
+            bias: -4.0,
+            within: true,
+        });
     }
     for gap in [0.0, 1.5, 3.5] {
         for slide in [0.0, -0.5, 0.5, -1.0, 1.0] {
             let (sx, sy) = (slide * (bw + w) * 0.8, slide * (bh + h) * 0.8);
             let bias = gap * 1.2 + f64::abs(slide) * 2.0;
             offers.push(level([middle[0] + sx, middle[1] - bh - h - gap], bias));
-            offers.push(level([middle[0] + sx, middle[1] + bh + h + gap], bias + 0.5));
-            offers.push(level([middle[0] + bw + w + gap, middle[1] + sy], bias + 1.0));
-            offers.push(level([middle[0] - bw - w - gap, middle[1] + sy], bias + 1.0));
+            offers.push(level(
+                [middle[0] + sx, middle[1] + bh + h + gap],
+                bias + 0.5,
+            ));
+            offers.push(level(
+                [middle[0] + bw + w + gap, middle[1] + sy],
+                bias + 1.0,
+            ));
+            offers.push(level(
+                [middle[0] - bw - w - gap, middle[1] + sy],
+                bias + 1.0,
+            ));
         }
     }
     label.place(scene, taken, &offers, Some(middle), ANY);
@@ -307,7 +423,12 @@ fn routes(scene: &mut Scene, taken: &mut Taken, sheet: &Sheet, plan: &Plan, view
                 .iter()
                 .filter(|(.., length)| *length >= width)
                 .enumerate()
-                .map(|(number, &(at, to, _))| Offer { at, turn: reading_turn(to), bias: number as f64 * 0.3, within: false })
+                .map(|(number, &(at, to, _))| Offer {
+                    at,
+                    turn: reading_turn(to),
+                    bias: number as f64 * 0.3,
+                    within: false,
+                })
                 .collect();
             let last = cap == caps.note;
             let target = places.first().map(|(at, ..)| *at).filter(|_| last);
@@ -315,7 +436,12 @@ fn routes(scene: &mut Scene, taken: &mut Taken, sheet: &Sheet, plan: &Plan, view
                 break;
             }
         }
-        chevrons(scene, taken, &view.line(line), (route.width * view.mm * 0.16).clamp(0.9, 2.6));
+        chevrons(
+            scene,
+            taken,
+            &view.line(line),
+            (route.width * view.mm * 0.16).clamp(0.9, 2.6),
+        );
     }
 }
 
@@ -327,7 +453,11 @@ fn chevrons(scene: &mut Scene, taken: &mut Taken, line: &[Spot], size: f64) {
         let (length, to) = (far(pair[0], pair[1]), way(pair[0], pair[1]));
         while next < length {
             let tip = along(pair[0], to, next);
-            let slab = Slab { centre: along(tip, to, -size / 2.0), half: [size * 1.2, size * 1.2], turn: 0.0 };
+            let slab = Slab {
+                centre: along(tip, to, -size / 2.0),
+                half: [size * 1.2, size * 1.2],
+                turn: 0.0,
+            };
             if taken.cost(&slab) < f64::from(weight::LINE) {
                 mark::chevron(scene, tip, to, size, Stroke::solid(pen::ZONE));
                 taken.slab(&slab, weight::LINE);
@@ -339,16 +469,39 @@ fn chevrons(scene: &mut Scene, taken: &mut Taken, line: &[Spot], size: f64) {
 }
 
 fn openings(scene: &mut Scene, taken: &mut Taken, sheet: &Sheet, yard: &Yard, view: &View) {
-    let doors = yard.doors.iter().map(|door| ("doc-label-door", &door.name, door.jambs));
-    let gates = yard.gates.iter().map(|gate| ("doc-label-gate", &gate.name, gate.posts));
+    let doors = yard
+        .doors
+        .iter()
+        .map(|door| ("doc-label-door", &door.name, door.jambs));
+    let gates = yard
+        .gates
+        .iter()
+        .map(|gate| ("doc-label-gate", &gate.name, gate.posts));
     let rings = vec![corners(yard, view)];
     for (key, name, ends) in doors.chain(gates) {
         let caps = sheet.caps();
         let width = libm::hypot(ends[1].x - ends[0].x, ends[1].y - ends[0].y);
-        let label = Label::new(sheet.say(note::Message { key, facts: vec![("name", name.into())] }), caps.note, Weight::Bold)
-            .under(Some(sheet.say(msg!("doc-label-opening", width = measure::dimension(width, sheet)))), caps.note);
+        let label = Label::new(
+            sheet.say(note::Message {
+                key,
+                facts: vec![("name", name.into())],
+            }),
+            caps.note,
+            Weight::Bold,
+        )
+        .under(
+            Some(sheet.say(msg!(
+                "doc-label-opening",
+                width = measure::dimension(width, sheet)
+            ))),
+            caps.note,
+        );
         let spots = ends.map(|end| view.at(end));
-        let middle = along(spots[0], way(spots[0], spots[1]), far(spots[0], spots[1]) / 2.0);
+        let middle = along(
+            spots[0],
+            way(spots[0], spots[1]),
+            far(spots[0], spots[1]) / 2.0,
+        );
         let mut into = right_of(way(spots[0], spots[1]));
         if !inside(&rings, along(middle, into, 0.5)) {
             into = [-into[0], -into[1]];
@@ -361,7 +514,10 @@ fn openings(scene: &mut Scene, taken: &mut Taken, sheet: &Sheet, yard: &Yard, vi
                 let along_wall = way(spots[0], spots[1]);
                 let reach = side * (leaf / 2.0 + w * along_wall[0].abs() + h * along_wall[1].abs());
                 let depth = deep + w * into[0].abs() + h * into[1].abs();
-                offers.push(level(along(along(middle, into, depth), along_wall, reach), deep * 0.25 + f64::abs(side) * 0.6));
+                offers.push(level(
+                    along(along(middle, into, depth), along_wall, reach),
+                    deep * 0.25 + f64::abs(side) * 0.6,
+                ));
             }
         }
         label.place(scene, taken, &offers, Some(middle), ANY);
@@ -377,7 +533,8 @@ fn remarks(scene: &mut Scene, taken: &mut Taken, sheet: &Sheet, yard: &Yard, vie
             RemarkKind::TrikePath => "doc-remark-trike-path",
             RemarkKind::Slope => "doc-remark-slope",
         };
-        let label = Label::new(sheet.word(key), caps.note, Weight::Regular).under(remark.says.clone(), caps.note);
+        let label = Label::new(sheet.word(key), caps.note, Weight::Regular)
+            .under(remark.says.clone(), caps.note);
         let rings = view.rings(&remark.outline);
         let offers = within(&rings, 1.0);
         let target = offers.first().map(|offer| offer.at);
@@ -387,12 +544,17 @@ fn remarks(scene: &mut Scene, taken: &mut Taken, sheet: &Sheet, yard: &Yard, vie
 
 /// Places spread over a polygon, the middle first.
 fn within(rings: &super::hatch::Rings, bias: f64) -> Vec<Offer> {
-    let Some(bounds) = Rect::round(rings.iter().flatten().copied()) else { return Vec::new() };
+    let Some(bounds) = Rect::round(rings.iter().flatten().copied()) else {
+        return Vec::new();
+    };
     let mut offers = Vec::new();
     for i in 0..11 {
         for j in 0..11 {
             let share = [f64::from(i) / 10.0, f64::from(j) / 10.0];
-            let at = [bounds.x + bounds.w * share[0], bounds.y + bounds.h * share[1]];
+            let at = [
+                bounds.x + bounds.w * share[0],
+                bounds.y + bounds.h * share[1],
+            ];
             if inside(rings, at) {
                 offers.push(level(at, bias + 4.0 * far(share, [0.5, 0.5])));
             }
@@ -428,13 +590,23 @@ fn surfaces(scene: &mut Scene, taken: &mut Taken, sheet: &Sheet, yard: &Yard, vi
     for (number, surface) in yard.surfaces.iter().enumerate() {
         let mut rings = view.rings(&surface.outline);
         // what lies on top of it is another surface
-        rings.extend(yard.surfaces.iter().skip(number + 1).flat_map(|above| view.rings(&above.outline)));
-        let label = Label::new(sheet.word(surface_key(surface.is)), caps.note, Weight::Regular);
+        rings.extend(
+            yard.surfaces
+                .iter()
+                .skip(number + 1)
+                .flat_map(|above| view.rings(&above.outline)),
+        );
+        let label = Label::new(
+            sheet.word(surface_key(surface.is)),
+            caps.note,
+            Weight::Regular,
+        );
         label.place(scene, taken, &within(&rings, 0.0), None, 45.0);
     }
 }
 
 /// A corner's name or its number, for words about a side.
 pub fn corner_name(plan: &Plan, corner: usize) -> String {
-    super::block::name_at(plan.survey, plan.yard, corner).map_or_else(|| format!("{}", corner + 1), str::to_owned)
+    super::block::name_at(plan.survey, plan.yard, corner)
+        .map_or_else(|| format!("{}", corner + 1), str::to_owned)
 }

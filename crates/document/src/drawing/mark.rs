@@ -7,7 +7,12 @@ use super::view::{along, far, right_of, way};
 /// Turns a figure given in its own units into a path on the sheet.
 fn placed(rings: &[&[Step]], at: Spot, scale: f64, turn: f64) -> Path {
     let (sin, cos) = libm::sincos(turn.to_radians());
-    let put = |[x, y]: Spot| [at[0] + scale * (x * cos - y * sin), at[1] + scale * (x * sin + y * cos)];
+    let put = |[x, y]: Spot| {
+        [
+            at[0] + scale * (x * cos - y * sin),
+            at[1] + scale * (x * sin + y * cos),
+        ]
+    };
     let step = |step: &Step| match *step {
         Step::Move(spot) => Step::Move(put(spot)),
         Step::Line(spot) => Step::Line(put(spot)),
@@ -16,7 +21,12 @@ fn placed(rings: &[&[Step]], at: Spot, scale: f64, turn: f64) -> Path {
         }
         Step::Close => Step::Close,
     };
-    Path(rings.iter().flat_map(|ring| ring.iter().map(step)).collect())
+    Path(
+        rings
+            .iter()
+            .flat_map(|ring| ring.iter().map(step))
+            .collect(),
+    )
 }
 
 /// A cell: a band round bare ground with its three slits; radius 200, `bare` within.
@@ -55,7 +65,10 @@ pub fn sign(scene: &mut Scene, at: Spot, radius: f64) {
 pub fn north(scene: &mut Scene, at: Spot, radius: f64, bearing: f64, letter: &str, cap: f64) {
     // the right-hand way lies `bearing` clockwise of north: north lies that far anticlockwise of it
     let turn = 90.0 - bearing;
-    scene.fill(placed(&[&cell(148.0)], at, radius / 200.0, turn - 90.0), INK);
+    scene.fill(
+        placed(&[&cell(148.0)], at, radius / 200.0, turn - 90.0),
+        INK,
+    );
     let half = |side: f64| {
         [
             Step::Move([0.0, -270.0]),
@@ -65,7 +78,11 @@ pub fn north(scene: &mut Scene, at: Spot, radius: f64, bearing: f64, letter: &st
         ]
     };
     scene.fill(placed(&[&half(1.0)], at, radius / 200.0, turn), INK);
-    scene.shape(placed(&[&half(-1.0)], at, radius / 200.0, turn), WHITE, Stroke::solid(pen::ZONE));
+    scene.shape(
+        placed(&[&half(-1.0)], at, radius / 200.0, turn),
+        WHITE,
+        Stroke::solid(pen::ZONE),
+    );
     let (sin, cos) = libm::sincos(turn.to_radians());
     let reach = radius * 1.35 + cap * 0.85;
     let spot = [at[0] + reach * sin, at[1] - reach * cos + cap / 2.0];
@@ -75,10 +92,18 @@ pub fn north(scene: &mut Scene, at: Spot, radius: f64, bearing: f64, letter: &st
 /// A rounded strip of solid and open steps with a figure at every step.
 pub fn scale_bar(scene: &mut Scene, at: Spot, step: f64, figures: &[String], cap: f64) {
     let steps = figures.len().saturating_sub(1);
-    let strip = Rect { x: at[0], y: at[1], w: step * steps as f64, h: 1.6 };
+    let strip = Rect {
+        x: at[0],
+        y: at[1],
+        w: step * steps as f64,
+        h: 1.6,
+    };
     scene.fill(Path::plate(strip, 0.8), WHITE);
     for number in (0..steps).step_by(2) {
-        let (x, end) = (at[0] + step * number as f64, at[0] + step * (number + 1) as f64);
+        let (x, end) = (
+            at[0] + step * number as f64,
+            at[0] + step * (number + 1) as f64,
+        );
         let piece = if number == 0 {
             Path(vec![
                 Step::Move([x + 0.8, at[1]]),
@@ -89,7 +114,12 @@ pub fn scale_bar(scene: &mut Scene, at: Spot, step: f64, figures: &[String], cap
                 Step::Close,
             ])
         } else {
-            Path::ring(&[[x, at[1]], [end, at[1]], [end, at[1] + 1.6], [x, at[1] + 1.6]])
+            Path::ring(&[
+                [x, at[1]],
+                [end, at[1]],
+                [end, at[1] + 1.6],
+                [x, at[1] + 1.6],
+            ])
         };
         scene.fill(piece, INK);
     }
@@ -104,7 +134,10 @@ pub fn scale_bar(scene: &mut Scene, at: Spot, step: f64, figures: &[String], cap
 pub fn chevron(scene: &mut Scene, tip: Spot, to: Spot, size: f64, stroke: Stroke) {
     let side = right_of(to);
     let back = along(tip, to, -size);
-    scene.stroke(Path::line(&[along(back, side, size), tip, along(back, side, -size)]), stroke);
+    scene.stroke(
+        Path::line(&[along(back, side, size), tip, along(back, side, -size)]),
+        stroke,
+    );
 }
 
 /// A survey point.
@@ -132,7 +165,9 @@ pub fn stand(scene: &mut Scene, at: Spot) {
 /// A number in a solid disc.
 pub fn number(scene: &mut Scene, at: Spot, figure: &str, cap: f64) {
     scene.fill(Path::circle(at, cap * 0.92), INK);
-    let mut text = Text::new(figure, [at[0], at[1] + cap / 2.0], cap).bold().middle();
+    let mut text = Text::new(figure, [at[0], at[1] + cap / 2.0], cap)
+        .bold()
+        .middle();
     text.colour = WHITE;
     scene.text(text);
 }
@@ -143,7 +178,11 @@ pub fn reading_turn(to: Spot) -> f64 {
     const UPRIGHT: f64 = 85.0;
     let turn = libm::atan2(to[1], to[0]).to_degrees();
     let turn = if turn > UPRIGHT { turn - 180.0 } else { turn };
-    if turn < UPRIGHT - 180.0 { turn + 180.0 } else { turn }
+    if turn < UPRIGHT - 180.0 {
+        turn + 180.0
+    } else {
+        turn
+    }
 }
 
 /// A dimension line from `a` to `b`, `off` mm out along `out`.
@@ -162,7 +201,10 @@ impl Dimension {
         let ends = [along(a, out, off), along(b, out, off)];
         let turn = reading_turn(way(a, b));
         let (sin, cos) = libm::sincos(turn.to_radians());
-        let middle = [(ends[0][0] + ends[1][0]) / 2.0, (ends[0][1] + ends[1][1]) / 2.0];
+        let middle = [
+            (ends[0][0] + ends[1][0]) / 2.0,
+            (ends[0][1] + ends[1][1]) / 2.0,
+        ];
         // above, as the text is read
         let at = along(middle, [sin, -cos], 1.0);
         Dimension {
@@ -173,6 +215,14 @@ impl Dimension {
                 [along(b, out, 1.2), along(ends[1], out, 1.2)],
             ],
         }
+    }
+
+    /// The same with its figure below the line.
+    pub fn under(&self) -> Dimension {
+        let mut under = self.clone();
+        let (sin, cos) = libm::sincos(self.figure.turn.to_radians());
+        under.figure.at = along(self.figure.at, [-sin, cos], 2.0 + self.figure.cap);
+        under
     }
 
     /// The same with its figure moved along the line.
@@ -213,7 +263,10 @@ pub fn slab_of(text: &Text, room: f64) -> super::taken::Slab {
     let (sin, cos) = libm::sincos(text.turn.to_radians());
     let down = (tail - text.cap) / 2.0;
     super::taken::Slab {
-        centre: [text.at[0] + shift * cos - down * sin, text.at[1] + shift * sin + down * cos],
+        centre: [
+            text.at[0] + shift * cos - down * sin,
+            text.at[1] + shift * sin + down * cos,
+        ],
         half: [width / 2.0 + room, (text.cap + tail) / 2.0 + room],
         turn: text.turn,
     }
@@ -221,7 +274,13 @@ pub fn slab_of(text: &Text, room: f64) -> super::taken::Slab {
 
 /// A leader: a thin line from a label to what it names, with a dot there.
 pub fn leader(scene: &mut Scene, from: Spot, to: Spot) {
-    scene.stroke(Path::line(&[from, to]), Stroke { dash: Dash::Solid, ..Stroke::solid(pen::THIN) });
+    scene.stroke(
+        Path::line(&[from, to]),
+        Stroke {
+            dash: Dash::Solid,
+            ..Stroke::solid(pen::THIN)
+        },
+    );
     scene.fill(Path::circle(to, 0.45), INK);
 }
 
@@ -242,7 +301,11 @@ mod tests {
             ([0.001, 1.0], -90.057_296),
             ([-0.001, 1.0], -89.942_704),
         ] {
-            assert!((reading_turn(to) - turn).abs() < 1e-5, "{to:?}: {}", reading_turn(to));
+            assert!(
+                (reading_turn(to) - turn).abs() < 1e-5,
+                "{to:?}: {}",
+                reading_turn(to)
+            );
         }
     }
 
@@ -257,7 +320,9 @@ mod tests {
             let Some(super::super::scene::Item::Path(path, ..)) = scene.items.get(1) else {
                 return [0.0; 2];
             };
-            let Some(Step::Move(spot)) = path.0.first() else { return [0.0; 2] };
+            let Some(Step::Move(spot)) = path.0.first() else {
+                return [0.0; 2];
+            };
             way([25.0, 25.0], *spot)
         };
         let near = |a: Spot, b: Spot| far(a, b) < 1e-9;

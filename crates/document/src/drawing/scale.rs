@@ -7,11 +7,15 @@ use crate::measure;
 /// Reductions for metric sheets: those on the rulers in use (1, 2, 2.5, 5 and 10 by the
 /// decade as in ISO 5455 and its intermediate steps, with the 75 and 125 of a builder's
 /// triangular ruler; from memory). 1:150 is on no ruler and is left out.
-pub const METRIC: [u32; 13] = [10, 20, 25, 50, 75, 100, 125, 200, 250, 500, 1000, 1250, 2500];
+pub const METRIC: [u32; 13] = [
+    10, 20, 25, 50, 75, 100, 125, 200, 250, 500, 1000, 1250, 2500,
+];
 
 /// Reductions for sheets in feet: the fractions of an inch to a foot of an architect's ruler,
 /// then the tens of feet to an inch of an engineer's (from memory).
-pub const FEET: [u32; 15] = [12, 16, 24, 32, 48, 64, 96, 120, 192, 240, 360, 480, 600, 1200, 2400];
+pub const FEET: [u32; 15] = [
+    12, 16, 24, 32, 48, 64, 96, 120, 192, 240, 360, 480, 600, 1200, 2400,
+];
 
 /// A reduction: 100 for 1:100.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -57,7 +61,11 @@ impl Scale {
                 while over % 2 == 0 && under > 1 {
                     (over, under) = (over / 2, under / 2);
                 }
-                let inches = if under == 1 { format!("{over}") } else { format!("{over}/{under}") };
+                let inches = if under == 1 {
+                    format!("{over}")
+                } else {
+                    format!("{over}/{under}")
+                };
                 format!("{ratio} ({inches} in = 1 ft)")
             }
         }
@@ -66,11 +74,22 @@ impl Scale {
     /// A bar of four steps no longer than `longest` mm.
     pub fn bar(self, longest: f64, units: Units) -> Bar {
         let (unit, steps): (f64, &[f64]) = match units {
-            Units::Metres => (1.0, &[0.1, 0.2, 0.25, 0.5, 1.0, 2.0, 2.5, 5.0, 10.0, 20.0, 25.0]),
-            Units::Feet => (FOOT, &[0.25, 0.5, 1.0, 2.0, 4.0, 5.0, 10.0, 20.0, 50.0, 100.0]),
+            Units::Metres => (
+                1.0,
+                &[0.1, 0.2, 0.25, 0.5, 1.0, 2.0, 2.5, 5.0, 10.0, 20.0, 25.0],
+            ),
+            Units::Feet => (
+                FOOT,
+                &[0.25, 0.5, 1.0, 2.0, 4.0, 5.0, 10.0, 20.0, 50.0, 100.0],
+            ),
         };
         let each = |step: f64| step * unit * self.mm();
-        let step = steps.iter().rev().copied().find(|&step| 4.0 * each(step) <= longest).unwrap_or(0.1);
+        let step = steps
+            .iter()
+            .rev()
+            .copied()
+            .find(|&step| 4.0 * each(step) <= longest)
+            .unwrap_or(0.1);
         let figure = |number: u32| {
             let text = format!("{:.2}", step * f64::from(number));
             text.trim_end_matches('0').trim_end_matches('.').to_owned()
@@ -82,7 +101,12 @@ impl Scale {
             Units::Metres => format!("{} mm", trim(length)),
             Units::Feet => format!("{} mm ({} in)", trim(length), trim(length / 25.4)),
         };
-        Bar { step: each(step), figures, told, paper }
+        Bar {
+            step: each(step),
+            figures,
+            told,
+            paper,
+        }
     }
 }
 
@@ -113,11 +137,17 @@ mod tests {
     #[test]
     fn a_bar_is_true_and_tells_its_length() {
         let bar = Scale(100).bar(44.0, Units::Metres);
-        assert_eq!((bar.told.as_str(), bar.paper.as_str(), bar.figures.len()), ("4 m", "40 mm", 5));
+        assert_eq!(
+            (bar.told.as_str(), bar.paper.as_str(), bar.figures.len()),
+            ("4 m", "40 mm", 5)
+        );
         for units in [Units::Metres, Units::Feet] {
             for scale in Scale::all(units) {
                 let bar = scale.bar(44.0, units);
-                assert!(4.0 * bar.step <= 44.0 && 4.0 * bar.step >= 15.0, "{scale:?}: {bar:?}");
+                assert!(
+                    4.0 * bar.step <= 44.0 && 4.0 * bar.step >= 15.0,
+                    "{scale:?}: {bar:?}"
+                );
             }
         }
         assert_eq!(Scale(96).bar(44.0, Units::Feet).paper, "25.4 mm (1 in)");

@@ -70,7 +70,11 @@ impl Path {
     /// Adds a piece without joining it to the last.
     pub fn add_line(&mut self, spots: &[Spot]) {
         for (number, &spot) in spots.iter().enumerate() {
-            self.0.push(if number == 0 { Step::Move(spot) } else { Step::Line(spot) });
+            self.0.push(if number == 0 {
+                Step::Move(spot)
+            } else {
+                Step::Line(spot)
+            });
         }
     }
 
@@ -93,7 +97,12 @@ impl Path {
     /// A full ellipse; `turn` in degrees clockwise on the sheet.
     pub fn ellipse(centre: Spot, half: Spot, turn: f64) -> Path {
         let (sin, cos) = libm::sincos(turn.to_radians());
-        let end = |sign: f64| [centre[0] + sign * half[0] * cos, centre[1] + sign * half[0] * sin];
+        let end = |sign: f64| {
+            [
+                centre[0] + sign * half[0] * cos,
+                centre[1] + sign * half[0] * sin,
+            ]
+        };
         Path(vec![
             Step::Move(end(1.0)),
             Step::Arc(half, turn, false, true, end(-1.0)),
@@ -158,12 +167,20 @@ pub struct Stroke {
 impl Stroke {
     /// An unbroken line in ink.
     pub const fn solid(width: f64) -> Stroke {
-        Stroke { width, colour: INK, dash: Dash::Solid }
+        Stroke {
+            width,
+            colour: INK,
+            dash: Dash::Solid,
+        }
     }
 
     /// A broken line in ink.
     pub const fn dashed(width: f64, dash: Dash) -> Stroke {
-        Stroke { width, colour: INK, dash }
+        Stroke {
+            width,
+            colour: INK,
+            dash,
+        }
     }
 }
 
@@ -271,7 +288,12 @@ impl Rect {
 
     /// Wider by `by` on every side.
     pub fn grown(&self, by: f64) -> Rect {
-        Rect { x: self.x - by, y: self.y - by, w: self.w + 2.0 * by, h: self.h + 2.0 * by }
+        Rect {
+            x: self.x - by,
+            y: self.y - by,
+            w: self.w + 2.0 * by,
+            h: self.h + 2.0 * by,
+        }
     }
 
     /// Whether the two share ground.
@@ -291,7 +313,12 @@ impl Rect {
             low = [low[0].min(x), low[1].min(y)];
             high = [high[0].max(x), high[1].max(y)];
         }
-        Some(Rect { x: low[0], y: low[1], w: high[0] - low[0], h: high[1] - low[1] })
+        Some(Rect {
+            x: low[0],
+            y: low[1],
+            w: high[0] - low[0],
+            h: high[1] - low[1],
+        })
     }
 }
 
@@ -309,7 +336,11 @@ pub struct Scene {
 impl Scene {
     /// An empty sheet.
     pub fn new(width: f64, height: f64) -> Scene {
-        Scene { width, height, items: Vec::new() }
+        Scene {
+            width,
+            height,
+            items: Vec::new(),
+        }
     }
 
     /// Strokes a path.
@@ -329,7 +360,8 @@ impl Scene {
     /// Fills and strokes a path.
     pub fn shape(&mut self, path: Path, colour: Colour, stroke: Stroke) {
         if !path.0.is_empty() {
-            self.items.push(Item::Path(path, Some(colour), Some(stroke)));
+            self.items
+                .push(Item::Path(path, Some(colour), Some(stroke)));
         }
     }
 

@@ -26,12 +26,20 @@ pub fn alone(scene: &Scene, told: &Told) -> String {
             text.push_str(&line.words);
         }
     }
-    let files = if face::needs_rest_of_latin(&text) { 4 } else { 2 };
+    let files = if face::needs_rest_of_latin(&text) {
+        4
+    } else {
+        2
+    };
     let mut style = String::from("<style>");
     for (number, bytes) in face::WOFF2.iter().take(files).enumerate() {
         let data = base64::engine::general_purpose::STANDARD.encode(bytes);
         let weight = if number % 2 == 0 { 400 } else { 700 };
-        let range = if number < 2 { "" } else { "unicode-range:U+100-2CF,U+1E80-1EFF,U+2020,U+20B9,U+2113;" };
+        let range = if number < 2 {
+            ""
+        } else {
+            "unicode-range:U+100-2CF,U+1E80-1EFF,U+2020,U+20B9,U+2113;"
+        };
         let _ = write!(
             style,
             "@font-face{{font-family:'{}';font-weight:{weight};{range}\
@@ -82,7 +90,11 @@ fn write(scene: &Scene, head: &str) -> String {
             Item::Text(line) => {
                 let [x, y] = line.at.map(number);
                 let size = number(line.cap / face::CAP);
-                let _ = write!(out, "<text x=\"{x}\" y=\"{y}\" font-size=\"{size}\" fill=\"{}\"", hex(line.colour));
+                let _ = write!(
+                    out,
+                    "<text x=\"{x}\" y=\"{y}\" font-size=\"{size}\" fill=\"{}\"",
+                    hex(line.colour)
+                );
                 if line.weight == Weight::Bold {
                     out.push_str(" font-weight=\"700\"");
                 }
@@ -103,7 +115,11 @@ fn write(scene: &Scene, head: &str) -> String {
 }
 
 fn pen(stroke: &Stroke) -> String {
-    let mut out = format!(" stroke=\"{}\" stroke-width=\"{}\"", hex(stroke.colour), number(stroke.width));
+    let mut out = format!(
+        " stroke=\"{}\" stroke-width=\"{}\"",
+        hex(stroke.colour),
+        number(stroke.width)
+    );
     out.push_str(match stroke.dash {
         Dash::Solid => "",
         Dash::Long => " stroke-dasharray=\"3 1\"",
@@ -126,7 +142,13 @@ fn data(path: &Path) -> String {
                 last = 'M';
             }
             Step::Line([x, y]) => {
-                let _ = write!(out, "{}{} {}", if last == 'L' { " " } else { "L" }, number(x), number(y));
+                let _ = write!(
+                    out,
+                    "{}{} {}",
+                    if last == 'L' { " " } else { "L" },
+                    number(x),
+                    number(y)
+                );
                 last = 'L';
             }
             Step::Arc([a, b], turn, long, clockwise, [x, y]) => {
@@ -188,7 +210,11 @@ mod tests {
     fn names_cannot_break_out_of_their_text() {
         let mut scene = Scene::new(50.0, 20.0);
         scene.text(Text::new("</text><script>&", [5.0, 10.0], 2.5));
-        let told = Told { title: "a<b".into(), says: "\"c\"".into(), language: "en" };
+        let told = Told {
+            title: "a<b".into(),
+            says: "\"c\"".into(),
+            language: "en",
+        };
         let svg = alone(&scene, &told);
         assert!(!svg.contains("<script>") && svg.contains("&lt;/text&gt;&lt;script&gt;&amp;"));
         assert!(svg.contains("<title id=\"t\">a&lt;b</title>") && svg.contains("lang=\"en\""));
@@ -197,7 +223,10 @@ mod tests {
     #[test]
     fn a_path_is_written_in_thousandths_without_idle_zeros() {
         let mut scene = Scene::new(297.0, 210.0);
-        scene.stroke(Path::line(&[[10.0, 20.000_4], [110.0, 20.25], [-0.000_1, 1.0]]), Stroke::solid(pen::THIN));
+        scene.stroke(
+            Path::line(&[[10.0, 20.000_4], [110.0, 20.25], [-0.000_1, 1.0]]),
+            Stroke::solid(pen::THIN),
+        );
         let svg = figure(&scene);
         assert!(svg.contains("d=\"M10 20L110 20.25 0 1\""), "{svg}");
         assert!(svg.contains("width=\"297mm\" height=\"210mm\" viewBox=\"0 0 297 210\""));

@@ -43,7 +43,11 @@ pub struct Slab {
 impl Slab {
     /// A level one.
     pub fn level(rect: Rect) -> Slab {
-        Slab { centre: rect.centre(), half: [rect.w / 2.0, rect.h / 2.0], turn: 0.0 }
+        Slab {
+            centre: rect.centre(),
+            half: [rect.w / 2.0, rect.h / 2.0],
+            turn: 0.0,
+        }
     }
 
     fn spots(&self) -> impl Iterator<Item = Spot> + '_ {
@@ -54,7 +58,10 @@ impl Slab {
             (-ny..=ny).map(move |j| {
                 let u = self.half[0] * i as f64 / nx as f64;
                 let v = self.half[1] * j as f64 / ny as f64;
-                [self.centre[0] + u * cos - v * sin, self.centre[1] + u * sin + v * cos]
+                [
+                    self.centre[0] + u * cos - v * sin,
+                    self.centre[1] + u * sin + v * cos,
+                ]
             })
         })
     }
@@ -65,7 +72,11 @@ impl Taken {
     pub fn new(width: f64, height: f64) -> Taken {
         let columns = (width / CELL).ceil().max(1.0) as usize;
         let rows = (height / CELL).ceil().max(1.0) as usize;
-        Taken { columns, rows, cells: vec![0; columns * rows] }
+        Taken {
+            columns,
+            rows,
+            cells: vec![0; columns * rows],
+        }
     }
 
     fn cell(&self, spot: Spot) -> Option<usize> {
@@ -84,10 +95,15 @@ impl Taken {
     pub fn line(&mut self, spots: &[Spot], weight: u16) {
         for pair in spots.windows(2) {
             let (a, b) = (pair[0], pair[1]);
-            let steps = (libm::hypot(b[0] - a[0], b[1] - a[1]) / (CELL / 2.0)).ceil().max(1.0) as usize;
+            let steps = (libm::hypot(b[0] - a[0], b[1] - a[1]) / (CELL / 2.0))
+                .ceil()
+                .max(1.0) as usize;
             for step in 0..=steps {
                 let share = step as f64 / steps as f64;
-                self.mark([a[0] + share * (b[0] - a[0]), a[1] + share * (b[1] - a[1])], weight);
+                self.mark(
+                    [a[0] + share * (b[0] - a[0]), a[1] + share * (b[1] - a[1])],
+                    weight,
+                );
             }
         }
     }
@@ -102,7 +118,9 @@ impl Taken {
 
     /// All ground of a polygon.
     pub fn ground(&mut self, rings: &Rings, weight: u16) {
-        let Some(bounds) = Rect::round(rings.iter().flatten().copied()) else { return };
+        let Some(bounds) = Rect::round(rings.iter().flatten().copied()) else {
+            return;
+        };
         let mut y = bounds.y;
         while y <= bounds.y + bounds.h {
             let mut x = bounds.x;
@@ -128,7 +146,9 @@ impl Taken {
     pub fn cost(&self, slab: &Slab) -> f64 {
         let (mut sum, mut count) = (0.0, 0.0);
         for spot in slab.spots() {
-            let weight = self.cell(spot).map_or(weight::NEVER, |cell| self.cells[cell]);
+            let weight = self
+                .cell(spot)
+                .map_or(weight::NEVER, |cell| self.cells[cell]);
             if weight == weight::NEVER {
                 return f64::INFINITY;
             }
@@ -162,7 +182,11 @@ mod tests {
     #[test]
     fn a_label_finds_the_free_place_and_never_lies_on_another() {
         let mut taken = Taken::new(60.0, 40.0);
-        let slab = |x: f64, y: f64| Slab { centre: [x, y], half: [8.0, 2.0], turn: 0.0 };
+        let slab = |x: f64, y: f64| Slab {
+            centre: [x, y],
+            half: [8.0, 2.0],
+            turn: 0.0,
+        };
         taken.slab(&slab(20.0, 20.0), weight::NEVER);
         assert_eq!(taken.cost(&slab(22.0, 21.0)), f64::INFINITY);
         assert_eq!(taken.cost(&slab(20.0, 26.0)), 0.0);
@@ -175,8 +199,21 @@ mod tests {
     #[test]
     fn a_turned_slab_takes_the_ground_it_lies_on() {
         let mut taken = Taken::new(60.0, 60.0);
-        taken.slab(&Slab { centre: [30.0, 30.0], half: [15.0, 1.0], turn: 90.0 }, weight::NEVER);
-        let probe = |x: f64, y: f64| taken.cost(&Slab { centre: [x, y], half: [0.5, 0.5], turn: 0.0 });
+        taken.slab(
+            &Slab {
+                centre: [30.0, 30.0],
+                half: [15.0, 1.0],
+                turn: 90.0,
+            },
+            weight::NEVER,
+        );
+        let probe = |x: f64, y: f64| {
+            taken.cost(&Slab {
+                centre: [x, y],
+                half: [0.5, 0.5],
+                turn: 0.0,
+            })
+        };
         assert_eq!(probe(30.0, 18.0), f64::INFINITY);
         assert_eq!(probe(18.0, 30.0), 0.0);
     }

@@ -17,7 +17,10 @@ pub struct View {
 impl View {
     /// A place of the yard on the sheet.
     pub fn at(&self, place: Coord<f64>) -> Spot {
-        [self.origin[0] + self.mm * place.x, self.origin[1] - self.mm * place.y]
+        [
+            self.origin[0] + self.mm * place.x,
+            self.origin[1] - self.mm * place.y,
+        ]
     }
 
     /// A line of the yard on the sheet.
@@ -57,7 +60,11 @@ pub fn far(a: Spot, b: Spot) -> f64 {
 /// The unit way from one spot to another; to the right where they are one.
 pub fn way(a: Spot, b: Spot) -> Spot {
     let length = far(a, b);
-    if length > 0.0 { [(b[0] - a[0]) / length, (b[1] - a[1]) / length] } else { [1.0, 0.0] }
+    if length > 0.0 {
+        [(b[0] - a[0]) / length, (b[1] - a[1]) / length]
+    } else {
+        [1.0, 0.0]
+    }
 }
 
 /// A quarter turn clockwise on the sheet.
@@ -108,7 +115,13 @@ impl Frame {
         Some(if a >= b {
             Frame { centre, u, v, a, b }
         } else {
-            Frame { centre, u: v, v: [-u[0], -u[1]], a: b, b: a }
+            Frame {
+                centre,
+                u: v,
+                v: [-u[0], -u[1]],
+                a: b,
+                b: a,
+            }
         })
     }
 

@@ -102,8 +102,19 @@ pub fn draw(scene: &mut Scene, taken: &mut Taken, plan: &Plan, view: &View) {
     }
     if let Some(survey) = plan.survey {
         for point in &survey.points {
-            let at = view.at(Coord { x: point.x, y: point.y });
-            mark::point(scene, at, if on_boundary(plan.yard, point.x, point.y) { 1.1 } else { 0.7 });
+            let at = view.at(Coord {
+                x: point.x,
+                y: point.y,
+            });
+            mark::point(
+                scene,
+                at,
+                if on_boundary(plan.yard, point.x, point.y) {
+                    1.1
+                } else {
+                    0.7
+                },
+            );
             taken.ground(&vec![fixture::circle(at, 1.2, 12)], weight::HARD);
         }
     }
@@ -111,7 +122,10 @@ pub fn draw(scene: &mut Scene, taken: &mut Taken, plan: &Plan, view: &View) {
 
 /// Whether a place is a corner of the yard, to a millimetre.
 pub fn on_boundary(yard: &Yard, x: f64, y: f64) -> bool {
-    yard.boundary.exterior().coords().any(|c| libm::hypot(c.x - x, c.y - y) < 1e-3)
+    yard.boundary
+        .exterior()
+        .coords()
+        .any(|c| libm::hypot(c.x - x, c.y - y) < 1e-3)
 }
 
 fn surfaces(scene: &mut Scene, taken: &mut Taken, plan: &Plan, view: &View) {
@@ -134,7 +148,11 @@ fn zones(scene: &mut Scene, taken: &mut Taken, plan: &Plan, view: &View) {
     };
     let layers: Vec<(Layer, Vec<Rings>)> = LAYERS.iter().map(|&one| (one, of(one))).collect();
     for (number, (one, areas)) in layers.iter().enumerate() {
-        let above: Vec<Rings> = layers.iter().skip(number + 1).flat_map(|(_, areas)| areas.clone()).collect();
+        let above: Vec<Rings> = layers
+            .iter()
+            .skip(number + 1)
+            .flat_map(|(_, areas)| areas.clone())
+            .collect();
         if let Some(kind) = one.hatch() {
             hatch(scene, kind, areas, &above);
         }
@@ -167,9 +185,13 @@ fn zones(scene: &mut Scene, taken: &mut Taken, plan: &Plan, view: &View) {
 
 fn toward_middle(ring: &[Spot], share: f64) -> Vec<Spot> {
     let count = ring.len().max(1) as f64;
-    let sum = ring.iter().fold([0.0, 0.0], |sum, spot| [sum[0] + spot[0], sum[1] + spot[1]]);
+    let sum = ring
+        .iter()
+        .fold([0.0, 0.0], |sum, spot| [sum[0] + spot[0], sum[1] + spot[1]]);
     let middle = [sum[0] / count, sum[1] / count];
-    ring.iter().map(|spot| along(middle, [spot[0] - middle[0], spot[1] - middle[1]], share)).collect()
+    ring.iter()
+        .map(|spot| along(middle, [spot[0] - middle[0], spot[1] - middle[1]], share))
+        .collect()
 }
 
 /// The inner edge of all margins together, where it does not run along the yard's own edge.
@@ -183,10 +205,14 @@ fn margin_edges(scene: &mut Scene, taken: &mut Taken, plan: &Plan, view: &View) 
         .filter(|blocked| layer(blocked) == Some(Layer::Margin))
         .map(|blocked| blocked.polygon.clone())
         .collect();
-    let Some((first, rest)) = margins.split_first() else { return };
-    let one = rest.iter().fold(MultiPolygon(vec![first.clone()]), |sum, next| {
-        sum.union(&MultiPolygon(vec![next.clone()]))
-    });
+    let Some((first, rest)) = margins.split_first() else {
+        return;
+    };
+    let one = rest
+        .iter()
+        .fold(MultiPolygon(vec![first.clone()]), |sum, next| {
+            sum.union(&MultiPolygon(vec![next.clone()]))
+        });
     let edge = plan.yard.boundary.exterior();
     let mut path = Path::default();
     for polygon in &one {
@@ -206,7 +232,11 @@ fn margin_edges(scene: &mut Scene, taken: &mut Taken, plan: &Plan, view: &View) 
 
 /// An opening's ends in the yard, and whether its stretch of edge is left out.
 fn gaps(yard: &Yard) -> Vec<[Coord<f64>; 2]> {
-    yard.doors.iter().map(|door| door.jambs).chain(yard.gates.iter().map(|gate| gate.posts)).collect()
+    yard.doors
+        .iter()
+        .map(|door| door.jambs)
+        .chain(yard.gates.iter().map(|gate| gate.posts))
+        .collect()
 }
 
 /// The stretches of one side that stand between its openings.
@@ -217,12 +247,18 @@ fn standing(a: Coord<f64>, b: Coord<f64>, gaps: &[[Coord<f64>; 2]]) -> Vec<[Coor
     if length <= 0.0 {
         return Vec::new();
     }
-    let way = Coord { x: (b.x - a.x) / length, y: (b.y - a.y) / length };
+    let way = Coord {
+        x: (b.x - a.x) / length,
+        y: (b.y - a.y) / length,
+    };
     let mut kept = vec![(0.0, length)];
     for gap in gaps {
         let put = gap.map(|p| {
             let from = p - a;
-            (from.x * way.x + from.y * way.y, (from.y * way.x - from.x * way.y).abs())
+            (
+                from.x * way.x + from.y * way.y,
+                (from.y * way.x - from.x * way.y).abs(),
+            )
         });
         let (low, high) = (put[0].0.min(put[1].0), put[0].0.max(put[1].0));
         if put.iter().any(|p| p.1 > OFF) || high < 0.0 || low > length {
@@ -235,7 +271,9 @@ fn standing(a: Coord<f64>, b: Coord<f64>, gaps: &[[Coord<f64>; 2]]) -> Vec<[Coor
             .collect();
     }
     let at = |t: f64| a + way * t;
-    kept.into_iter().map(|(from, to)| [at(from), at(to)]).collect()
+    kept.into_iter()
+        .map(|(from, to)| [at(from), at(to)])
+        .collect()
 }
 
 fn edges(scene: &mut Scene, taken: &mut Taken, yard: &Yard, view: &View) {
@@ -265,7 +303,10 @@ pub fn edge(scene: &mut Scene, line: &[Spot; 2], is: EdgeKind) {
             let count = (length / 12.0).round().max(1.0);
             let mut rings = Path::default();
             for number in 0..(count as usize) {
-                rings.add_circle(along(line[0], to, length / count * (number as f64 + 0.5)), 0.55);
+                rings.add_circle(
+                    along(line[0], to, length / count * (number as f64 + 0.5)),
+                    0.55,
+                );
             }
             scene.shape(rings, WHITE, Stroke::solid(pen::ZONE));
         }
@@ -297,10 +338,19 @@ pub fn edge(scene: &mut Scene, line: &[Spot; 2], is: EdgeKind) {
 fn inward(yard: &Yard, a: Coord<f64>, b: Coord<f64>) -> Coord<f64> {
     let middle = (a + b) / 2.0;
     let length = libm::hypot(b.x - a.x, b.y - a.y).max(1e-9);
-    let side = Coord { x: -(b.y - a.y) / length, y: (b.x - a.x) / length };
+    let side = Coord {
+        x: -(b.y - a.y) / length,
+        y: (b.x - a.x) / length,
+    };
     let probe = middle + side * 0.05;
     let within = super::taken::inside(
-        &vec![yard.boundary.exterior().coords().map(|c| [c.x, c.y]).collect()],
+        &vec![
+            yard.boundary
+                .exterior()
+                .coords()
+                .map(|c| [c.x, c.y])
+                .collect(),
+        ],
         [probe.x, probe.y],
     );
     if within { middle + side } else { middle - side }
@@ -311,7 +361,15 @@ fn openings(scene: &mut Scene, taken: &mut Taken, yard: &Yard, view: &View) {
         let [a, b] = door.jambs;
         let into = inward(yard, a, b);
         let toward = if door.opens_out { into } else { (a + b) - into };
-        opening(scene, taken, view, door.jambs, door.hinge, toward, Stroke::solid(pen::THIN));
+        opening(
+            scene,
+            taken,
+            view,
+            door.jambs,
+            door.hinge,
+            toward,
+            Stroke::solid(pen::THIN),
+        );
         let spots = door.jambs.map(|jamb| view.at(jamb));
         let across = right_of(way(spots[0], spots[1]));
         let mut jambs = Path::default();
@@ -324,7 +382,15 @@ fn openings(scene: &mut Scene, taken: &mut Taken, yard: &Yard, view: &View) {
         let [a, b] = gate.posts;
         let into = inward(yard, a, b);
         let toward = if gate.opens_in { into } else { (a + b) - into };
-        opening(scene, taken, view, gate.posts, gate.hinge, toward, Stroke::dashed(pen::ELLIPSE, Dash::Short));
+        opening(
+            scene,
+            taken,
+            view,
+            gate.posts,
+            gate.hinge,
+            toward,
+            Stroke::dashed(pen::ELLIPSE, Dash::Short),
+        );
         for post in gate.posts {
             scene.fill(Path::circle(view.at(post), 0.7), INK);
         }
@@ -359,7 +425,10 @@ fn opening(
         }
         None => {
             let out = right_of(way(spots[0], spots[1]));
-            scene.stroke(Path::line(&spots.map(|spot| along(spot, out, 0.8))), Stroke::solid(pen::ZONE));
+            scene.stroke(
+                Path::line(&spots.map(|spot| along(spot, out, 0.8))),
+                Stroke::solid(pen::ZONE),
+            );
         }
     }
 }
@@ -373,13 +442,16 @@ pub fn corners(yard: &Yard, view: &View) -> Vec<Spot> {
 /// longest straight piece first.
 pub fn label_places(line: &LineString<f64>, view: &View) -> Vec<(Spot, Spot, f64)> {
     let spots = view.line(line);
-    let mut pieces: Vec<(f64, Spot, Spot)> =
-        spots.windows(2).map(|pair| (far(pair[0], pair[1]), pair[0], way(pair[0], pair[1]))).collect();
+    let mut pieces: Vec<(f64, Spot, Spot)> = spots
+        .windows(2)
+        .map(|pair| (far(pair[0], pair[1]), pair[0], way(pair[0], pair[1])))
+        .collect();
     pieces.sort_by(|a, b| b.0.total_cmp(&a.0));
     pieces
         .into_iter()
         .flat_map(|(length, from, to)| {
-            [0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8].map(|share| (along(from, to, length * share), to, length))
+            [0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8]
+                .map(|share| (along(from, to, length * share), to, length))
         })
         .collect()
 }

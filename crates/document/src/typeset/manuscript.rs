@@ -19,22 +19,46 @@ pub struct Column {
     head: String,
     share: Option<u8>,
     right: bool,
+    english: bool,
 }
 
 impl Column {
     /// Words, as wide as they need.
     pub fn words(head: impl Into<String>) -> Column {
-        Column { head: head.into(), share: None, right: false }
+        Column {
+            head: head.into(),
+            share: None,
+            right: false,
+            english: false,
+        }
     }
 
     /// Words that share what width is left, so many parts of it.
     pub fn prose(head: impl Into<String>, share: u8) -> Column {
-        Column { head: head.into(), share: Some(share), right: false }
+        Column {
+            head: head.into(),
+            share: Some(share),
+            right: false,
+            english: false,
+        }
+    }
+
+    /// The same, told to be English whatever the paper's language is.
+    pub fn english(self) -> Column {
+        Column {
+            english: true,
+            ..self
+        }
     }
 
     /// Figures of equal decimals, on the point.
     pub fn figures(head: impl Into<String>) -> Column {
-        Column { head: head.into(), share: None, right: true }
+        Column {
+            head: head.into(),
+            share: None,
+            right: true,
+            english: false,
+        }
     }
 }
 
@@ -58,7 +82,10 @@ impl Manuscript {
             string(title),
             string(of_pages),
             if sheet.large { "1.4" } else { "1" },
-            LOOK.replace("left: left, right: right", &format!("left: {left}mm, right: {right}mm")),
+            LOOK.replace(
+                "left: left, right: right",
+                &format!("left: {left}mm, right: {right}mm")
+            ),
         );
         Manuscript {
             text,
@@ -80,6 +107,15 @@ impl Manuscript {
         }
     }
 
+    /// A paragraph that stays with the table after it.
+    pub fn lead(&mut self, words: &str) {
+        let _ = writeln!(
+            self.text,
+            "#block(sticky: true, below: row, par(text({})))",
+            string(words)
+        );
+    }
+
     /// A small paragraph.
     pub fn remark(&mut self, words: &str) {
         if !words.is_empty() {
@@ -92,7 +128,12 @@ impl Manuscript {
         if items.is_empty() {
             return;
         }
-        let _ = writeln!(self.text, "#{}({})", if numbered { "enum" } else { "list" }, strings(items));
+        let _ = writeln!(
+            self.text,
+            "#{}({})",
+            if numbered { "enum" } else { "list" },
+            strings(items)
+        );
     }
 
     /// What to take care of, each an act.
@@ -104,9 +145,18 @@ impl Manuscript {
 
     /// A table; `small` sets it as notes are.
     pub fn table(&mut self, columns: &[Column], rows: &[Vec<String>], small: bool) {
-        let widths: Vec<String> =
-            columns.iter().map(|column| column.share.map_or("auto".to_owned(), |share| format!("{share}fr"))).collect();
-        let sides: Vec<&str> = columns.iter().map(|column| if column.right { "true" } else { "false" }).collect();
+        let widths: Vec<String> = columns
+            .iter()
+            .map(|column| {
+                column
+                    .share
+                    .map_or("auto".to_owned(), |share| format!("{share}fr"))
+            })
+            .collect();
+        let sides: Vec<&str> = columns
+            .iter()
+            .map(|column| if column.right { "true" } else { "false" })
+            .collect();
         let heads: Vec<String> = columns.iter().map(|column| column.head.clone()).collect();
         let _ = write!(
             self.text,
@@ -116,7 +166,15 @@ impl Manuscript {
             strings(&heads)
         );
         for row in rows {
-            let _ = write!(self.text, "({}), ", strings(row));
+            let cells: String = row
+                .iter()
+                .zip(columns)
+                .map(|(cell, column)| match column.english {
+                    true => format!("text(lang: \"en\", {}), ", string(cell)),
+                    false => format!("{}, ", string(cell)),
+                })
+                .collect();
+            let _ = write!(self.text, "({cells}), ");
         }
         let _ = writeln!(self.text, "){})", if small { ", size: note" } else { "" });
     }
@@ -129,9 +187,22 @@ impl Manuscript {
         };
         let filled = heads.len().saturating_sub(2);
         let widths = "18mm * grow, ".repeat(filled);
-        let _ = write!(self.text, "#form(({widths}auto, 1fr), ({}), (", strings(heads));
+        let _ = write!(
+            self.text,
+            "#form(({widths}auto, 1fr), ({}), (",
+            strings(heads)
+        );
         for row in rows {
-            let cells: String = row.iter().map(|cell| if cell.is_empty() { "blank(100%), ".to_owned() } else { format!("{}, ", string(cell)) }).collect();
+            let cells: String = row
+                .iter()
+                .map(|cell| {
+                    if cell.is_empty() {
+                        "blank(100%), ".to_owned()
+                    } else {
+                        format!("{}, ", string(cell))
+                    }
+                })
+                .collect();
             let _ = write!(self.text, "({cells}{boxes}, blank(100%)), ");
         }
         self.text.push_str("))\n");
@@ -206,7 +277,10 @@ pub fn string(words: &str) -> String {
 
 /// A list's insides, with the comma that makes one string a list too.
 fn strings(items: &[String]) -> String {
-    items.iter().map(|item| format!("{}, ", string(item))).collect()
+    items
+        .iter()
+        .map(|item| format!("{}, ", string(item)))
+        .collect()
 }
 
 #[cfg(test)]

@@ -33,7 +33,11 @@ impl std::error::Error for Fault {}
 
 impl Fault {
     fn of<'a>(told: impl IntoIterator<Item = &'a SourceDiagnostic>) -> Fault {
-        Fault(told.into_iter().map(|one| one.message.to_string()).collect())
+        Fault(
+            told.into_iter()
+                .map(|one| one.message.to_string())
+                .collect(),
+        )
     }
 }
 
@@ -45,8 +49,10 @@ struct Shop {
 }
 
 static SHOP: LazyLock<Shop> = LazyLock::new(|| {
-    let fonts: Vec<Font> =
-        face::TRUETYPE.iter().filter_map(|bytes| Font::new(Bytes::new(*bytes), 0)).collect();
+    let fonts: Vec<Font> = face::TRUETYPE
+        .iter()
+        .filter_map(|bytes| Font::new(Bytes::new(*bytes), 0))
+        .collect();
     Shop {
         library: LazyHash::new(Library::default()),
         book: LazyHash::new(FontBook::from_fonts(&fonts)),
@@ -73,11 +79,18 @@ impl World for Desk {
     }
 
     fn source(&self, id: FileId) -> FileResult<Source> {
-        if id == self.main.id() { Ok(self.main.clone()) } else { Err(FileError::AccessDenied) }
+        if id == self.main.id() {
+            Ok(self.main.clone())
+        } else {
+            Err(FileError::AccessDenied)
+        }
     }
 
     fn file(&self, id: FileId) -> FileResult<Bytes> {
-        self.files.get(id.get().vpath().get_without_slash()).cloned().ok_or(FileError::AccessDenied)
+        self.files
+            .get(id.get().vpath().get_without_slash())
+            .cloned()
+            .ok_or(FileError::AccessDenied)
     }
 
     fn font(&self, index: usize) -> Option<Font> {
@@ -96,7 +109,12 @@ impl World for Desk {
 ///
 /// # Errors
 /// [`Fault`] with all that the typesetter found, warnings included.
-pub fn press(text: String, figures: BTreeMap<String, String>, ident: &str, date: &str) -> Result<Vec<u8>, Fault> {
+pub fn press(
+    text: String,
+    figures: BTreeMap<String, String>,
+    ident: &str,
+    date: &str,
+) -> Result<Vec<u8>, Fault> {
     set(text, figures, ident, date, false)
 }
 
@@ -110,14 +128,18 @@ fn set(
 ) -> Result<Vec<u8>, Fault> {
     let place = VirtualPath::new("main.typ").map_err(|fault| Fault(vec![format!("{fault:?}")]))?;
     let main = Source::new(RootedPath::new(VirtualRoot::Project, place).intern(), text);
-    let files = figures.into_iter().map(|(name, svg)| (name, Bytes::from_string(svg))).collect();
+    let files = figures
+        .into_iter()
+        .map(|(name, svg)| (name, Bytes::from_string(svg)))
+        .collect();
     let desk = Desk { main, files };
     let set = typst::compile::<PagedDocument>(&desk);
     let document = set.output.map_err(|told| Fault::of(&told))?;
     if !set.warnings.is_empty() {
         return Err(Fault::of(&set.warnings));
     }
-    let standards = PdfStandards::new(&[PdfStandard::Ua_1]).map_err(|told| Fault(vec![told.message().to_string()]))?;
+    let standards = PdfStandards::new(&[PdfStandard::Ua_1])
+        .map_err(|told| Fault(vec![told.message().to_string()]))?;
     let options = PdfOptions {
         ident: Smart::Custom(ident.to_owned()),
         creator: Smart::Custom(Some("Chalkyard".to_owned())),
@@ -152,7 +174,10 @@ mod tests {
 
     fn bar() -> BTreeMap<String, String> {
         let mut scene = Scene::new(210.0, 297.0);
-        scene.stroke(Path::line(&[[55.0, 100.0], [155.0, 100.0]]), Stroke::solid(pen::WALL));
+        scene.stroke(
+            Path::line(&[[55.0, 100.0], [155.0, 100.0]]),
+            Stroke::solid(pen::WALL),
+        );
         scene.text(Text::new("100 mm", [55.0, 98.0], 2.5));
         BTreeMap::from([("bar.svg".to_owned(), svg::figure(&scene))])
     }
@@ -162,7 +187,8 @@ mod tests {
         let (mut lengths, mut numbers, mut stack) = (Vec::new(), Vec::<f64>::new(), Vec::new());
         let mut now = [1.0, 0.0, 0.0, 1.0, 0.0, 0.0];
         let mut pen = [0.0; 2];
-        let put = |m: [f64; 6], x: f64, y: f64| [m[0] * x + m[2] * y + m[4], m[1] * x + m[3] * y + m[5]];
+        let put =
+            |m: [f64; 6], x: f64, y: f64| [m[0] * x + m[2] * y + m[4], m[1] * x + m[3] * y + m[5]];
         for word in pdf.split_whitespace() {
             if let Ok(number) = word.parse() {
                 numbers.push(number);
@@ -204,16 +230,29 @@ mod tests {
         let bytes = set(A_BAR.to_owned(), bar(), "bar", "2026-09-01", true).expect("sets");
         let pdf = String::from_utf8_lossy(&bytes);
         let lengths = strokes(&pdf);
-        assert!(lengths.iter().any(|length| (length - 100.0).abs() < 0.01), "{lengths:?}");
+        assert!(
+            lengths.iter().any(|length| (length - 100.0).abs() < 0.01),
+            "{lengths:?}"
+        );
         let size = format!("{:.3}", 210.0 * 72.0 / 25.4);
-        assert!(pdf.contains(&format!("/MediaBox [0 0 {}", &size[..6])), "A4");
+        assert!(
+            pdf.contains(&format!("/MediaBox [0 0 {}", &size[..6])),
+            "A4"
+        );
     }
 
     #[test]
     fn the_file_says_what_a_screen_reader_needs() {
         let bytes = set(A_BAR.to_owned(), bar(), "bar", "2026-09-01", true).expect("sets");
         let pdf = String::from_utf8_lossy(&bytes);
-        for wanted in ["/StructTreeRoot", "/Lang (es)", "/Alt (una barra)", "/S /Figure", "pdfuaid:part", "/Marked true"] {
+        for wanted in [
+            "/StructTreeRoot",
+            "/Lang (es)",
+            "/Alt (una barra)",
+            "/S /Figure",
+            "pdfuaid:part",
+            "/Marked true",
+        ] {
             assert!(pdf.contains(wanted), "{wanted}");
         }
     }
@@ -228,9 +267,18 @@ mod tests {
     #[test]
     fn a_warning_or_a_missing_word_is_a_fault() {
         let silent = A_BAR.replace(", alt: \"una barra\"", "");
-        assert!(press(silent, bar(), "bar", "2026-09-01").is_err(), "no words for the picture");
+        assert!(
+            press(silent, bar(), "bar", "2026-09-01").is_err(),
+            "no words for the picture"
+        );
         let stranger = A_BAR.replace("Atkinson Hyperlegible Next", "No Such Face");
-        assert!(press(stranger, bar(), "bar", "2026-09-01").is_err(), "an unknown face");
-        assert!(press("#include \"other.typ\"".into(), bar(), "bar", "").is_err(), "a file off the desk");
+        assert!(
+            press(stranger, bar(), "bar", "2026-09-01").is_err(),
+            "an unknown face"
+        );
+        assert!(
+            press("#include \"other.typ\"".into(), bar(), "bar", "").is_err(),
+            "a file off the desk"
+        );
     }
 }
