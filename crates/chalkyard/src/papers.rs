@@ -3,7 +3,7 @@
 use document::drawing::yard::Plan;
 use document::sheet::{Paper, Sheet};
 use note::Note;
-use project::About;
+use project::{About, Project};
 use project::write::Output;
 
 use crate::outcome::Fault;
@@ -13,7 +13,7 @@ use crate::survey::Surveyed;
 pub fn survey(walked: &Surveyed, notes: &[Note], large: bool) -> Result<Vec<Output>, Fault> {
     let project = &walked.project;
     let date = date(&project.about);
-    let sheet = sheet(&project.about, &date, project.surveyed.north, large);
+    let sheet = sheet(project, &date, large);
     let mut outputs = Vec::new();
     if let (Some(yard), Some(ground)) = (&walked.yard, &walked.ground) {
         let plan = Plan { yard, ground, survey: walked.survey.as_ref() };
@@ -29,7 +29,8 @@ pub fn survey(walked: &Surveyed, notes: &[Note], large: bool) -> Result<Vec<Outp
     Ok(outputs)
 }
 
-fn sheet<'a>(about: &'a About, date: &'a str, north: Option<f64>, large: bool) -> Sheet<'a> {
+fn sheet<'a>(project: &'a Project, date: &'a str, large: bool) -> Sheet<'a> {
+    let about = &project.about;
     Sheet {
         name: &about.name,
         language: about.language,
@@ -40,7 +41,9 @@ fn sheet<'a>(about: &'a About, date: &'a str, north: Option<f64>, large: bool) -
         },
         date,
         large,
-        north,
+        north: project.surveyed.north,
+        credit: project.surveyed.credit.as_deref(),
+        assumed: &project.surveyed.assumed,
     }
 }
 

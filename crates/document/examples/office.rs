@@ -45,6 +45,8 @@ fn main() -> Result<(), Box<dyn std::error::Error>> {
             date: "2026-09-01",
             large,
             north: Some(38.0),
+            credit: None,
+            assumed: &[],
         };
         let tag = format!(
             "{}-{}-{}",
@@ -73,6 +75,8 @@ fn main() -> Result<(), Box<dyn std::error::Error>> {
         date: "2026-09-01",
         large: false,
         north: None,
+        credit: None,
+        assumed: &[],
     };
     std::fs::write(
         out.join("tape-unmeasured.pdf"),

@@ -119,6 +119,8 @@ mod tests {
             date: "2026-09-01",
             large: false,
             north: None,
+            credit: None,
+            assumed: &[],
         }
     }
 

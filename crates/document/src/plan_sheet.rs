@@ -52,7 +52,10 @@ pub fn draw(sheet: &Sheet, plan: &Plan, ledger: &Ledger) -> Drawn {
             ),
         ],
         scale,
-        caution: sheet.word("doc-caution-plan"),
+        caution: match sheet.credit {
+            Some(credit) => format!("{} {credit}", sheet.word("doc-caution-plan")),
+            None => sheet.word("doc-caution-plan"),
+        },
     };
     let layout = compose(sheet, plan, &entries, &title);
     let [width, height] = layout.size;

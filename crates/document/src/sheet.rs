@@ -69,6 +69,10 @@ pub struct Sheet<'a> {
     pub large: bool,
     /// Bearing of the frame's x axis in degrees clockwise from north, where known.
     pub north: Option<f64>,
+    /// Whose map or drawing the survey rests on.
+    pub credit: Option<&'a str>,
+    /// What is taken for granted until somebody measures it.
+    pub assumed: &'a [String],
 }
 
 impl Sheet<'_> {

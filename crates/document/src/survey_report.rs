@@ -654,6 +654,8 @@ fn assumptions(sheet: &Sheet, plan: &Plan) -> Vec<String> {
     if sheet.north.is_none() {
         all.push(sheet.word("doc-assume-no-north"));
     }
+    all.extend(sheet.assumed.iter().cloned());
+    all.extend(sheet.credit.map(str::to_owned));
     all
 }
 

@@ -48,6 +48,8 @@ fn sheets() -> Vec<Sheet<'static>> {
                     date: "2026-09-01",
                     large,
                     north: Some(38.0),
+                    credit: None,
+                    assumed: &[],
                 });
             }
         }
@@ -85,6 +87,96 @@ fn ground_of(text: &Text) -> Rect {
     }
 }
 
+fn labels_are_apart(drawn: &plan_sheet::Drawn, case: &str) {
+    let all: Vec<(Rect, &str)> =
+        texts(&drawn.scene.items).into_iter().map(|text| (ground_of(text), text.words.as_str())).collect();
+    let [w, h] = drawn.layout.size;
+    for (number, (rect, words)) in all.iter().enumerate() {
+        let within = rect.x >= 0.0 && rect.y >= 0.0 && rect.x + rect.w <= w && rect.y + rect.h <= h;
+        assert!(within, "{words} is off the sheet, {case}");
+        for (other, theirs) in &all[number + 1..] {
+            assert!(!rect.meets(other), "{words} lies on {theirs}, {case}");
+        }
+    }
+}
+
+/// Yards that are tiny, long, oblique, many-cornered or crowded still get a sheet.
+#[test]
+fn odd_yards_get_a_sheet_too() {
+    use geo::{Coord, LineString, Polygon};
+    use ground::yard::{EdgeKind, Edge, Fixture, FixtureKind, Footprint, More, Surface, SurfaceKind};
+    let ledger = Ledger::shipped().expect("the ledger reads");
+    let around = |count: usize, a: f64, b: f64, turn: f64| -> Vec<(f64, f64)> {
+        (0..count)
+            .map(|n| {
+                let (sin, cos) = libm::sincos(core::f64::consts::TAU * n as f64 / count as f64 + turn);
+                (a * cos, b * sin)
+            })
+            .collect()
+    };
+    let shapes = [
+        vec![(0.0, 0.0), (3.0, 0.0), (3.0, 2.0), (0.0, 2.0)],
+        vec![(0.0, 0.0), (60.0, 0.0), (60.0, 4.0), (0.0, 4.0)],
+        vec![(1000.0, 2000.0), (1017.0, 2009.0), (1011.0, 2021.0), (993.0, 2012.0)],
+        around(24, 14.0, 9.0, 0.3),
+        around(3, 12.0, 12.0, 1.0),
+        around(60, 160.0, 90.0, 0.1),
+    ];
+    for (number, shape) in shapes.iter().enumerate() {
+        let ring: Vec<Coord<f64>> = shape.iter().map(|&(x, y)| Coord { x, y }).collect();
+        let middle = ring.iter().fold(Coord { x: 0.0, y: 0.0 }, |sum, &c| sum + c) / ring.len() as f64;
+        let edges = (0..ring.len())
+            .map(|n| Edge {
+                line: LineString::new(vec![ring[n], ring[(n + 1) % ring.len()]]),
+                is: [EdgeKind::Wall, EdgeKind::Fence, EdgeKind::Drop, EdgeKind::Kerb, EdgeKind::Open, EdgeKind::Hedge][n % 6],
+            })
+            .collect();
+        let kinds = [FixtureKind::Post, FixtureKind::Lamp, FixtureKind::Tree, FixtureKind::Cover, FixtureKind::Hydrant, FixtureKind::Table];
+        let fixtures = kinds
+            .iter()
+            .enumerate()
+            .map(|(n, &is)| Fixture {
+                name: format!("a thing with a long name {n}"),
+                is,
+                shape: Footprint::Disc {
+                    centre: middle + Coord { x: 0.3 * n as f64 - 0.8, y: 0.2 * (n % 2) as f64 },
+                    radius: 0.08,
+                },
+                height: None,
+                base: None,
+                top: None,
+                more: More::Nothing,
+                at: None,
+            })
+            .collect();
+        let boundary = Polygon::new(LineString::new(ring.clone()), Vec::new());
+        let surface = Surface { outline: boundary.clone(), is: SurfaceKind::Asphalt, age_days: None, condition: None, at: None };
+        let yard = Yard {
+            boundary,
+            edges,
+            surfaces: vec![surface],
+            fixtures,
+            doors: Vec::new(),
+            gates: Vec::new(),
+            routes: Vec::new(),
+            stands: vec![middle],
+            remarks: Vec::new(),
+        };
+        let ground = ground::ground(&yard, ground::Standard::EuropeanNorm, &ledger).value;
+        let plan = Plan { yard: &yard, ground: &ground, survey: None };
+        for sheet in sheets() {
+            let drawn = plan_sheet::draw(&sheet, &plan, &ledger);
+            labels_are_apart(&drawn, &format!("yard {number}, {sheet:?}"));
+            for corner in &ring {
+                let [x, y] = drawn.layout.view.at(*corner);
+                assert!(x >= 0.0 && y >= 0.0 && x <= drawn.layout.size[0] && y <= drawn.layout.size[1]);
+            }
+        }
+        let sheet = &sheets()[0];
+        assert!(survey_report::survey_report(sheet, &plan, &[], &ledger).is_ok(), "yard {number}");
+    }
+}
+
 #[test]
 fn no_label_lies_on_another_or_off_the_sheet() {
     let case = case();
@@ -95,20 +187,7 @@ fn no_label_lies_on_another_or_off_the_sheet() {
     };
     for sheet in sheets() {
         let drawn = plan_sheet::draw(&sheet, &plan, &case.ledger);
-        let all: Vec<(Rect, &str)> = texts(&drawn.scene.items)
-            .into_iter()
-            .map(|text| (ground_of(text), text.words.as_str()))
-            .collect();
-        for (number, (rect, words)) in all.iter().enumerate() {
-            let [w, h] = drawn.layout.size;
-            assert!(
-                rect.x >= 0.0 && rect.y >= 0.0 && rect.x + rect.w <= w && rect.y + rect.h <= h,
-                "{words} is off the sheet, {sheet:?}"
-            );
-            for (other, theirs) in &all[number + 1..] {
-                assert!(!rect.meets(other), "{words} lies on {theirs}, {sheet:?}");
-            }
-        }
+        labels_are_apart(&drawn, &format!("{sheet:?}"));
     }
 }
 

@@ -39,6 +39,8 @@ pub fn plan(asked: &Plan, manner: Manner) -> Result<Outcome, Fault> {
     let (Some(survey), Some(yard), Some(ground)) = (&walked.survey, &walked.yard, &walked.ground) else {
         return refuse(&notes, Outcome::WrongInput);
     };
+    // Before the later stages read their figures: the survey's papers cite their own.
+    let survey_papers = papers::survey(&walked, &notes, asked.large)?;
     let Some(class) = class(project, yard, &mut notes) else {
         return refuse(&notes, Outcome::WrongInput);
     };
@@ -72,7 +74,7 @@ pub fn plan(asked: &Plan, manner: Manner) -> Result<Outcome, Fault> {
     let layout = project::write_layout(old, &told.markings, project.about.units).pour(&mut notes);
     let Some(layout) = layout else { return refuse(&notes, Outcome::WrongInput) };
     let mut outputs = vec![Output::new("out/plan.json", text), Output::new("layout.toml", layout)];
-    outputs.extend(papers::survey(&walked, &notes, asked.large)?);
+    outputs.extend(survey_papers);
     outputs.extend(papers::plan(&walked, &class, &planned, &told, &record, asked.large)?);
     telling.notes(&notes);
     if let Err(fault) = write(dir, &outputs) {

@@ -87,6 +87,7 @@ fn size(text: &str, of: Of, desk: &Desk) -> Option<f64> {
         (Of::Mass, "kg") => (1.0, 1e6),
         (Of::Mass, "g") => (0.001, 1e6),
         (Of::Mass, "lb") => (POUND, 1e6),
+        (Of::Mass, "oz") => (POUND / 16.0, 1e6),
         _ => return None,
     };
     let size = (number * one * places).round() / places;

@@ -35,6 +35,10 @@ pub struct Surveyed {
     pub free: bool,
     /// Rough places, metres.
     pub start: Vec<(Named, [f64; 2])>,
+    /// Whose map or drawing it rests on; printed on every sheet.
+    pub credit: Option<String>,
+    /// What is taken for granted until somebody measures it; printed in the report.
+    pub assumed: Vec<String>,
     /// Bearing from origin to towards, degrees clockwise from north.
     pub north: Option<f64>,
     /// Readings other than distances.
@@ -285,6 +289,10 @@ pub fn surveyed(
         towards: table.text("towards", desk),
         free: table.word("datum", &[("free", true)], desk).is_some(),
         start: start(&table, desk),
+        credit: table.text("credit", desk).map(|credit| credit.value),
+        assumed: table
+            .names("assumed", desk)
+            .map_or_else(Vec::new, |list| list.value.into_iter().map(|text| text.value).collect()),
         north: table
             .within("north", (0.0, 360.0), desk)
             .map(|north| north.value),

@@ -16,7 +16,7 @@ use geo::{
     Validation,
 };
 use ledger::Ledger;
-use note::{Fact, Note, Noted, Place, msg};
+use note::{Fact, Message, Note, Noted, Place, msg};
 use words::Language;
 
 use crate::globe::{Degrees, Plane};
@@ -37,6 +37,15 @@ pub struct Traced {
     /// Whose map it is.
     pub attribution: Option<String>,
 }
+
+/// What was noticed that the sheet must say for as long as nobody has measured it.
+const ASSUMED: [&str; 5] = [
+    "traced-sides",
+    "traced-surface",
+    "traced-sigma",
+    "traced-footprints",
+    "traced-gates",
+];
 
 /// Metres; a wider outline is no yard.
 const WIDEST: f64 = 2_000.0;
@@ -186,7 +195,13 @@ fn traced(
     );
     let attribution = geojson::attribution(&root);
     let area = polygon.unsigned_area();
-    let survey = text::survey(&yard, origin, attribution.as_deref(), sigma, language);
+    let assumed: Vec<&Message> = notes
+        .iter()
+        .map(|note| &note.what)
+        .filter(|what| ASSUMED.contains(&what.key))
+        .collect();
+    let credit = attribution.as_deref();
+    let survey = text::survey(&yard, origin, credit, &assumed, sigma, language);
     Some(Traced {
         survey,
         origin,

@@ -8,20 +8,21 @@ use words::{Catalogue, Language};
 
 use super::Yard;
 use crate::globe::Degrees;
-use crate::remark::{list, remark};
+use crate::remark::{list, quoted, remark};
 
 /// The whole file. Lengths carry their unit, whatever the project's is.
 pub(super) fn survey(
     yard: &Yard,
     origin: Degrees,
-    attribution: Option<&str>,
+    credit: Option<&str>,
+    assumed: &[&Message],
     sigma: f64,
     language: Language,
 ) -> String {
     let mut out = String::new();
     let words = Catalogue::of(language);
     let say = |out: &mut String, message: Message| remark(out, &words.say(&message, Units::Metres));
-    if let Some(whose) = attribution {
+    if let Some(whose) = credit {
         remark(&mut out, whose);
     }
     say(&mut out, msg!("traced-file-head"));
@@ -35,6 +36,17 @@ pub(super) fn survey(
         ),
     );
     out.push('\n');
+    if let Some(whose) = credit {
+        _ = writeln!(out, "credit = {}", quoted(whose));
+    }
+    if !assumed.is_empty() {
+        say(&mut out, msg!("traced-file-assumed"));
+        out.push_str("assumed = [\n");
+        for message in assumed {
+            _ = writeln!(out, "    {},", quoted(&words.say(message, Units::Metres)));
+        }
+        out.push_str("]\n");
+    }
     _ = writeln!(out, "boundary = {}", list(&yard.boundary));
     _ = writeln!(
         out,

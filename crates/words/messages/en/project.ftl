@@ -322,3 +322,4 @@ new-programme-words = Words for letter courts.
 new-programme-families = Figures that are wanted (then no others are considered) or refused.
 new-programme-prices = What paint costs where you buy it, by the can.
 new-programme-weights = How much each skill is wanted; 0 leaves one out.
+traced-file-assumed = What is assumed: printed in the report. Strike out what you have measured.
