@@ -363,25 +363,15 @@ fn name_fixture(
     let middle = bounds.centre();
     let (bw, bh) = (bounds.w / 2.0 + 1.2, bounds.h / 2.0 + 1.2);
     let mut offers = Vec::new();
-    let fits = [[-w, -h], [w, -h], [w, h], [-w, h]]
-        .iter()
-        .all(|d| inside(&vec![ring.clone()], [middle[0] + d[0], middle[1] + d[1]]));
-    if fits
-        && matches!(
-            thing.is,
-            FixtureKind::Shed
-                | FixtureKind::Building
-                | FixtureKind::House
-                | FixtureKind::Sandpit
-                | FixtureKind::Other
-        )
-    {
-        offers.push(Offer {
-            at: middle,
-            turn: 0.0,
-            bias: -4.0,
-            within: true,
-        });
+    if matches!(
+        thing.is,
+        FixtureKind::Shed
+            | FixtureKind::Building
+            | FixtureKind::House
+            | FixtureKind::Sandpit
+            | FixtureKind::Other
+    ) {
+        offers.extend(places_within(&ring, bounds, [w, h]));
     }
     for gap in [0.0, 1.5, 3.5] {
         for slide in [0.0, -0.5, 0.5, -1.0, 1.0] {
@@ -403,6 +393,28 @@ fn name_fixture(
         }
     }
     label.place(scene, taken, &offers, Some(middle), ANY);
+}
+
+/// Places at which a label of half-size `half` lies wholly within a ring, the middle of its
+/// bounds first: a building round a corner has none there.
+fn places_within(ring: &[Spot], bounds: Rect, half: [f64; 2]) -> Vec<Offer> {
+    const STEPS: i32 = 4;
+    let middle = bounds.centre();
+    let rings = vec![ring.to_vec()];
+    let mut offers = Vec::new();
+    for (x, y) in (-STEPS..=STEPS).flat_map(|x| (-STEPS..=STEPS).map(move |y| (x, y))) {
+        let share = |step: i32, span: f64| f64::from(step) / f64::from(STEPS) * span / 2.0;
+        let at = [middle[0] + share(x, bounds.w), middle[1] + share(y, bounds.h)];
+        let corners = [[-1.0, -1.0], [1.0, -1.0], [1.0, 1.0], [-1.0, 1.0], [0.0, -1.0], [0.0, 1.0]];
+        let fits = corners
+            .iter()
+            .all(|way| inside(&rings, [at[0] + way[0] * half[0], at[1] + way[1] * half[1]]));
+        if fits {
+            let off = libm::hypot(at[0] - middle[0], at[1] - middle[1]);
+            offers.push(Offer { at, turn: 0.0, bias: -4.0 + 0.02 * off, within: true });
+        }
+    }
+    offers
 }
 
 fn routes(scene: &mut Scene, taken: &mut Taken, sheet: &Sheet, plan: &Plan, view: &View) {

@@ -558,7 +558,7 @@ fn gate(at: Coord<f64>, width: f64, yard: &mut Yard) {
         x: millimetre(from.x + along / length * (to.x - from.x)),
         y: millimetre(from.y + along / length * (to.y - from.y)),
     };
-    let name = yard.name("gate");
+    let name = yard.name("entry");
     let posts = (
         yard.point(spot(start), "G"),
         yard.point(spot(start + width), "G"),
