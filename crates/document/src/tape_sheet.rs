@@ -40,7 +40,8 @@ pub struct Stand {
 ///
 /// Each side is taped twice, from opposite ends; two neighbouring corners see all others;
 /// every point has at least `least` readings (building.md 2.3 shows what that pays). Points
-/// said to be on a line are taped from both its ends.
+/// said to be on a line are taped from both its ends; points that are set off a line stay so
+/// ([`offsets`]).
 pub fn walk(network: &Network, survey: Option<&Survey>, least: usize) -> Vec<Stand> {
     let ring = &network.boundary;
     let count = ring.len();
@@ -61,7 +62,9 @@ pub fn walk(network: &Network, survey: Option<&Survey>, least: usize) -> Vec<Sta
     for (a, b) in diagonals(network, survey) {
         add(&mut to, a, b);
     }
-    for point in (0..network.points.len()).filter(|point| !ring.contains(point)) {
+    let off: Vec<PointId> = offsets(network).iter().map(|(_, point)| *point).collect();
+    let inner = |point: &PointId| !ring.contains(point) && !off.contains(point);
+    for point in (0..network.points.len()).filter(inner) {
         for corner in fixing(network, survey, point, least) {
             add(&mut to, corner, point);
         }
@@ -73,6 +76,18 @@ pub fn walk(network: &Network, survey: Option<&Survey>, least: usize) -> Vec<Sta
         .map(|at| Stand {
             at,
             to: to[at].clone(),
+        })
+        .collect()
+}
+
+/// Points that are measured along a line and off it, with their line, in the order of the
+/// readings.
+pub fn offsets(network: &Network) -> Vec<([PointId; 2], PointId)> {
+    let readings = network.readings.iter();
+    readings
+        .filter_map(|reading| match reading.kind {
+            Kind::Along { from, to, point } => Some(([from, to], point)),
+            _ => None,
         })
         .collect()
 }
@@ -441,6 +456,28 @@ pub fn tape_sheet(
         .flat_map(|stand| stand.to.iter().map(|&to| vec![name(stand.at), name(to)]))
         .collect();
     paper.form(&heads, &rows, sheet.units);
+    let off = offsets(network);
+    if !off.is_empty() {
+        let heads = [
+            "doc-column-line",
+            "doc-column-point",
+            "doc-column-measure",
+            "doc-column-write",
+            "doc-column-note",
+        ]
+        .map(|key| sheet.word(key));
+        paper.heading(2, &sheet.word("doc-tape-offsets"));
+        paper.lead(&sheet.word("doc-tape-offsets-how"));
+        let rows: Vec<Vec<String>> = off
+            .iter()
+            .flat_map(|([from, to], point)| {
+                let line = sheet.say(msg!("doc-line", from = name(*from), to = name(*to)));
+                ["doc-measure-along", "doc-measure-left"]
+                    .map(|key| vec![line.clone(), name(*point), sheet.word(key)])
+            })
+            .collect();
+        paper.form(&heads, &rows, sheet.units);
+    }
     paper.heading(2, &sheet.word("doc-tape-more"));
     paper.form(
         &heads,

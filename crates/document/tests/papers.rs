@@ -1,5 +1,7 @@
 //! The papers of an invented yard, in every language, unit and paper.
 
+#![allow(clippy::expect_used)]
+
 mod common;
 
 use document::drawing::scene::{Item, Rect, Text};
@@ -88,8 +90,10 @@ fn ground_of(text: &Text) -> Rect {
 }
 
 fn labels_are_apart(drawn: &plan_sheet::Drawn, case: &str) {
-    let all: Vec<(Rect, &str)> =
-        texts(&drawn.scene.items).into_iter().map(|text| (ground_of(text), text.words.as_str())).collect();
+    let all: Vec<(Rect, &str)> = texts(&drawn.scene.items)
+        .into_iter()
+        .map(|text| (ground_of(text), text.words.as_str()))
+        .collect();
     let [w, h] = drawn.layout.size;
     for (number, (rect, words)) in all.iter().enumerate() {
         let within = rect.x >= 0.0 && rect.y >= 0.0 && rect.x + rect.w <= w && rect.y + rect.h <= h;
@@ -104,12 +108,15 @@ fn labels_are_apart(drawn: &plan_sheet::Drawn, case: &str) {
 #[test]
 fn odd_yards_get_a_sheet_too() {
     use geo::{Coord, LineString, Polygon};
-    use ground::yard::{EdgeKind, Edge, Fixture, FixtureKind, Footprint, More, Surface, SurfaceKind};
+    use ground::yard::{
+        Edge, EdgeKind, Fixture, FixtureKind, Footprint, More, Surface, SurfaceKind,
+    };
     let ledger = Ledger::shipped().expect("the ledger reads");
     let around = |count: usize, a: f64, b: f64, turn: f64| -> Vec<(f64, f64)> {
         (0..count)
             .map(|n| {
-                let (sin, cos) = libm::sincos(core::f64::consts::TAU * n as f64 / count as f64 + turn);
+                let (sin, cos) =
+                    libm::sincos(core::f64::consts::TAU * n as f64 / count as f64 + turn);
                 (a * cos, b * sin)
             })
             .collect()
@@ -117,21 +124,43 @@ fn odd_yards_get_a_sheet_too() {
     let shapes = [
         vec![(0.0, 0.0), (3.0, 0.0), (3.0, 2.0), (0.0, 2.0)],
         vec![(0.0, 0.0), (60.0, 0.0), (60.0, 4.0), (0.0, 4.0)],
-        vec![(1000.0, 2000.0), (1017.0, 2009.0), (1011.0, 2021.0), (993.0, 2012.0)],
+        vec![
+            (1000.0, 2000.0),
+            (1017.0, 2009.0),
+            (1011.0, 2021.0),
+            (993.0, 2012.0),
+        ],
         around(24, 14.0, 9.0, 0.3),
         around(3, 12.0, 12.0, 1.0),
         around(60, 160.0, 90.0, 0.1),
     ];
     for (number, shape) in shapes.iter().enumerate() {
         let ring: Vec<Coord<f64>> = shape.iter().map(|&(x, y)| Coord { x, y }).collect();
-        let middle = ring.iter().fold(Coord { x: 0.0, y: 0.0 }, |sum, &c| sum + c) / ring.len() as f64;
+        let middle = ring
+            .iter()
+            .fold(Coord { x: 0.0, y: 0.0 }, |sum, &c| sum + c)
+            / ring.len() as f64;
         let edges = (0..ring.len())
             .map(|n| Edge {
                 line: LineString::new(vec![ring[n], ring[(n + 1) % ring.len()]]),
-                is: [EdgeKind::Wall, EdgeKind::Fence, EdgeKind::Drop, EdgeKind::Kerb, EdgeKind::Open, EdgeKind::Hedge][n % 6],
+                is: [
+                    EdgeKind::Wall,
+                    EdgeKind::Fence,
+                    EdgeKind::Drop,
+                    EdgeKind::Kerb,
+                    EdgeKind::Open,
+                    EdgeKind::Hedge,
+                ][n % 6],
             })
             .collect();
-        let kinds = [FixtureKind::Post, FixtureKind::Lamp, FixtureKind::Tree, FixtureKind::Cover, FixtureKind::Hydrant, FixtureKind::Table];
+        let kinds = [
+            FixtureKind::Post,
+            FixtureKind::Lamp,
+            FixtureKind::Tree,
+            FixtureKind::Cover,
+            FixtureKind::Hydrant,
+            FixtureKind::Table,
+        ];
         let fixtures = kinds
             .iter()
             .enumerate()
@@ -139,7 +168,11 @@ fn odd_yards_get_a_sheet_too() {
                 name: format!("a thing with a long name {n}"),
                 is,
                 shape: Footprint::Disc {
-                    centre: middle + Coord { x: 0.3 * n as f64 - 0.8, y: 0.2 * (n % 2) as f64 },
+                    centre: middle
+                        + Coord {
+                            x: 0.3 * n as f64 - 0.8,
+                            y: 0.2 * (n % 2) as f64,
+                        },
                     radius: 0.08,
                 },
                 height: None,
@@ -150,7 +183,13 @@ fn odd_yards_get_a_sheet_too() {
             })
             .collect();
         let boundary = Polygon::new(LineString::new(ring.clone()), Vec::new());
-        let surface = Surface { outline: boundary.clone(), is: SurfaceKind::Asphalt, age_days: None, condition: None, at: None };
+        let surface = Surface {
+            outline: boundary.clone(),
+            is: SurfaceKind::Asphalt,
+            age_days: None,
+            condition: None,
+            at: None,
+        };
         let yard = Yard {
             boundary,
             edges,
@@ -163,17 +202,26 @@ fn odd_yards_get_a_sheet_too() {
             remarks: Vec::new(),
         };
         let ground = ground::ground(&yard, ground::Standard::EuropeanNorm, &ledger).value;
-        let plan = Plan { yard: &yard, ground: &ground, survey: None };
+        let plan = Plan {
+            yard: &yard,
+            ground: &ground,
+            survey: None,
+        };
         for sheet in sheets() {
             let drawn = plan_sheet::draw(&sheet, &plan, &ledger);
             labels_are_apart(&drawn, &format!("yard {number}, {sheet:?}"));
             for corner in &ring {
                 let [x, y] = drawn.layout.view.at(*corner);
-                assert!(x >= 0.0 && y >= 0.0 && x <= drawn.layout.size[0] && y <= drawn.layout.size[1]);
+                assert!(
+                    x >= 0.0 && y >= 0.0 && x <= drawn.layout.size[0] && y <= drawn.layout.size[1]
+                );
             }
         }
         let sheet = &sheets()[0];
-        assert!(survey_report::survey_report(sheet, &plan, &[], &ledger).is_ok(), "yard {number}");
+        assert!(
+            survey_report::survey_report(sheet, &plan, &[], &ledger).is_ok(),
+            "yard {number}"
+        );
     }
 }
 

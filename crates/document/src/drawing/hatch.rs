@@ -183,7 +183,7 @@ impl Family {
     }
 
     /// The numbers of the lines of this pitch that can meet the areas.
-    fn range(&self, areas: &[Rings], pitch: f64, shift: f64) -> std::ops::RangeInclusive<i64> {
+    fn range(&self, areas: &[Rings], pitch: f64, shift: f64) -> std::ops::Range<i64> {
         let (mut low, mut high) = (f64::INFINITY, f64::NEG_INFINITY);
         for &spot in areas.iter().flatten().flatten() {
             let across = self.across(spot);
@@ -191,9 +191,9 @@ impl Family {
             high = high.max(across);
         }
         if low > high {
-            return 1..=0;
+            return 0..0;
         }
-        (((low - shift) / pitch).ceil() as i64)..=(((high - shift) / pitch).floor() as i64)
+        (((low - shift) / pitch).ceil() as i64)..(((high - shift) / pitch).floor() as i64 + 1)
     }
 }
 

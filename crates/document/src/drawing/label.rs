@@ -1,12 +1,13 @@
 //! Labels and dimensions of a plan: each where it covers least, on a white plate, with a
 //! leader where it had to move away.
 
-use geo::Coord;
+use geo::{BooleanOps, Coord, MultiPolygon};
 use ground::yard::{Fixture, FixtureKind, RemarkKind, SurfaceKind, Yard};
 use ledger::Ledger;
 use note::msg;
 
 use super::fixture;
+use super::hatch::Rings;
 use super::mark::{self, Dimension, reading_turn, slab_of};
 use super::scene::{Path, Rect, Scene, Spot, Stroke, Text, WHITE, pen};
 use super::taken::{Slab, Taken, inside, weight};
@@ -255,6 +256,18 @@ fn dimensions(scene: &mut Scene, taken: &mut Taken, sheet: &Sheet, plan: &Plan, 
     let caps = sheet.caps();
     let grow = caps.name / 2.5;
     let ring: Vec<Coord<f64>> = plan.yard.boundary.exterior().coords().copied().collect();
+    // one size of figure on a sheet: the smaller where the larger would not stand at every side
+    let stands = |side: &[Coord<f64>], cap: f64| {
+        let metres = libm::hypot(side[1].x - side[0].x, side[1].y - side[0].y);
+        let figure = measure::dimension(metres, sheet);
+        face::width(&figure, cap, Weight::Regular) - 2.0 <= metres * view.mm
+    };
+    let all = ring.windows(2).all(|side| stands(side, caps.name));
+    let sizes: &[f64] = if all {
+        &[caps.name, caps.note]
+    } else {
+        &[caps.note]
+    };
     for side in ring.windows(2) {
         let metres = libm::hypot(side[1].x - side[0].x, side[1].y - side[0].y);
         let (a, b) = (view.at(side[0]), view.at(side[1]));
@@ -262,7 +275,7 @@ fn dimensions(scene: &mut Scene, taken: &mut Taken, sheet: &Sheet, plan: &Plan, 
         // the ring runs anticlockwise as read, so outside is to the right of its way
         let out = right_of(way(a, b));
         let mut best: Option<(f64, Dimension)> = None;
-        for cap in [caps.name, caps.note] {
+        for &cap in sizes {
             for off in [7.5, 9.5, 12.0, 5.5, 15.0, 18.0] {
                 let one = Dimension::new(a, b, out, off * grow.min(1.2), &figure, cap);
                 let wide = one.figure.width() + 2.0;
@@ -404,14 +417,29 @@ fn places_within(ring: &[Spot], bounds: Rect, half: [f64; 2]) -> Vec<Offer> {
     let mut offers = Vec::new();
     for (x, y) in (-STEPS..=STEPS).flat_map(|x| (-STEPS..=STEPS).map(move |y| (x, y))) {
         let share = |step: i32, span: f64| f64::from(step) / f64::from(STEPS) * span / 2.0;
-        let at = [middle[0] + share(x, bounds.w), middle[1] + share(y, bounds.h)];
-        let corners = [[-1.0, -1.0], [1.0, -1.0], [1.0, 1.0], [-1.0, 1.0], [0.0, -1.0], [0.0, 1.0]];
+        let at = [
+            middle[0] + share(x, bounds.w),
+            middle[1] + share(y, bounds.h),
+        ];
+        let corners = [
+            [-1.0, -1.0],
+            [1.0, -1.0],
+            [1.0, 1.0],
+            [-1.0, 1.0],
+            [0.0, -1.0],
+            [0.0, 1.0],
+        ];
         let fits = corners
             .iter()
             .all(|way| inside(&rings, [at[0] + way[0] * half[0], at[1] + way[1] * half[1]]));
         if fits {
             let off = libm::hypot(at[0] - middle[0], at[1] - middle[1]);
-            offers.push(Offer { at, turn: 0.0, bias: -4.0 + 0.02 * off, within: true });
+            offers.push(Offer {
+                at,
+                turn: 0.0,
+                bias: -4.0 + 0.02 * off,
+                within: true,
+            });
         }
     }
     offers
@@ -600,14 +628,13 @@ pub fn surface_key(is: SurfaceKind) -> &'static str {
 fn surfaces(scene: &mut Scene, taken: &mut Taken, sheet: &Sheet, yard: &Yard, view: &View) {
     let caps = sheet.caps();
     for (number, surface) in yard.surfaces.iter().enumerate() {
-        let mut rings = view.rings(&surface.outline);
         // what lies on top of it is another surface
-        rings.extend(
-            yard.surfaces
-                .iter()
-                .skip(number + 1)
-                .flat_map(|above| view.rings(&above.outline)),
+        let above = yard.surfaces.iter().skip(number + 1);
+        let seen = above.fold(
+            MultiPolygon::new(vec![surface.outline.clone()]),
+            |seen, above| seen.difference(&above.outline),
         );
+        let rings: Rings = seen.iter().flat_map(|piece| view.rings(piece)).collect();
         let label = Label::new(
             sheet.word(surface_key(surface.is)),
             caps.note,

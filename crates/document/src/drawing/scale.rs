@@ -54,7 +54,9 @@ impl Scale {
         let ratio = format!("1:{}", self.0);
         match units {
             Units::Metres => ratio,
-            Units::Feet if self.0 % 120 == 0 => format!("{ratio} (1 in = {} ft)", self.0 / 12),
+            Units::Feet if self.0.is_multiple_of(120) => {
+                format!("{ratio} (1 in = {} ft)", self.0 / 12)
+            }
             Units::Feet => {
                 // inches to a foot are 12 over the reduction; on these rulers sixteenths at most
                 let (mut over, mut under) = (192 / self.0, 16);
