@@ -41,6 +41,7 @@ pub struct Footfall {
 
 /// A kept route.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[schemars(rename = "Footpath")]
 pub struct Route {
     /// Flights.
     pub n: usize,

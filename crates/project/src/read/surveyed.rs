@@ -290,9 +290,9 @@ pub fn surveyed(
         free: table.word("datum", &[("free", true)], desk).is_some(),
         start: start(&table, desk),
         credit: table.text("credit", desk).map(|credit| credit.value),
-        assumed: table
-            .names("assumed", desk)
-            .map_or_else(Vec::new, |list| list.value.into_iter().map(|text| text.value).collect()),
+        assumed: table.names("assumed", desk).map_or_else(Vec::new, |list| {
+            list.value.into_iter().map(|text| text.value).collect()
+        }),
         north: table
             .within("north", (0.0, 360.0), desk)
             .map(|north| north.value),
