@@ -100,12 +100,13 @@ fn folder(files: &BTreeMap<String, Option<Vec<u8>>>) -> tempfile::TempDir {
     dir
 }
 
-/// Reads the folder and walks as far as its faults allow: what `check` shows.
-fn told(dir: &Path) -> (Vec<Note>, Sheaf, Units) {
+/// Reads the folder and walks as far as its faults allow: what `check` shows, in the
+/// project's own language.
+fn told(dir: &Path) -> (Vec<Note>, Sheaf, Units, Language) {
     let read = project::read(dir);
     let mut notes = read.notes;
     let Some(project) = read.value else {
-        return (notes, Sheaf::new(), Units::Metres);
+        return (notes, Sheaf::new(), Units::Metres, Language::En);
     };
     if let (false, Some(network)) = (any_error(&notes), &project.network) {
         let survey = survey::adjust(network, &project.ledger).pour(&mut notes);
@@ -113,7 +114,15 @@ fn told(dir: &Path) -> (Vec<Note>, Sheaf, Units) {
             project::yard(&project, &survey).pour(&mut notes);
         }
     }
-    (notes, project.files, project.about.units)
+    if let (false, Some(date)) = (any_error(&notes), project.about.date) {
+        let date = children::Date {
+            year: i32::from(date.year()),
+            month: date.month().unsigned_abs(),
+        };
+        children::roster(&project.children, date, &project.ledger).pour(&mut notes);
+    }
+    let about = &project.about;
+    (notes, project.files, about.units, about.language)
 }
 
 fn listing(dir: &Path) -> Vec<(PathBuf, Vec<u8>)> {
@@ -150,7 +159,7 @@ fn every_mistake_is_told_in_its_place_and_nothing_is_written() {
         );
         let dir = folder(&case.files);
         let before = listing(dir.path());
-        let (notes, files, units) = told(dir.path());
+        let (notes, files, units, language) = told(dir.path());
         assert_eq!(
             listing(dir.path()),
             before,
@@ -159,7 +168,7 @@ fn every_mistake_is_told_in_its_place_and_nothing_is_written() {
         );
         let mut says = String::new();
         for note in &notes {
-            says += &words::render(note, &files, Catalogue::of(Language::En), units, false);
+            says += &words::render(note, &files, Catalogue::of(language), units, false);
         }
         if bless {
             let kept = text.split("\n== says\n").next().unwrap_or(&text).trim_end();
