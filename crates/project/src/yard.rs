@@ -1,6 +1,6 @@
 //! What stands in the yard, put on the adjusted coordinates.
 
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 
 use geo::{Coord, Intersects, LineString, Point, Polygon, Validation, Winding};
 use ground::yard::{
@@ -11,8 +11,8 @@ use jiff::civil::Date;
 use note::{Note, Noted, Place, msg};
 use survey::result::Survey;
 
-use crate::read::Project;
 use crate::read::surveyed::{Named, Opening, Shape, Side, Stood};
+use crate::read::{Project, names};
 
 /// The yard of a project, its outlines on the survey's coordinates. `None` where the
 /// boundary cannot be drawn; faults of single things are told, and the thing left out.
@@ -33,6 +33,7 @@ pub fn yard(project: &Project, survey: &Survey) -> Noted<Option<Yard>> {
     }
     let boundary = ring(corners.clone());
     let surveyed = &project.surveyed;
+    names::loose(surveyed, &points.loose, &mut notes);
     let edges = edges(&corners, &surveyed.edges, &points, &mut notes);
     let surfaces = surveyed
         .surfaces
@@ -139,6 +140,8 @@ pub fn yard(project: &Project, survey: &Survey) -> Noted<Option<Yard>> {
 /// The adjusted points by name.
 struct Points<'a> {
     places: BTreeMap<&'a str, Coord<f64>>,
+    /// Those whose place is a guess: nothing is put on them.
+    loose: BTreeSet<&'a str>,
 }
 
 impl Points<'_> {
@@ -147,16 +150,17 @@ impl Points<'_> {
             x: point.x,
             y: point.y,
         };
+        let (loose, fixed): (Vec<_>, Vec<_>) = survey.points.iter().partition(|point| point.loose);
         Points {
-            places: survey
-                .points
-                .iter()
+            loose: loose.into_iter().map(|point| point.name.as_str()).collect(),
+            places: fixed
+                .into_iter()
                 .map(|point| (point.name.as_str(), place(point)))
                 .collect(),
         }
     }
 
-    /// Names that lead nowhere are told when the files are read.
+    /// Names that lead nowhere are told when the files are read, loose ones by `names::loose`.
     fn find(&self, name: &Named) -> Option<Coord<f64>> {
         self.places.get(name.value.as_str()).copied()
     }

@@ -8,7 +8,7 @@ pub mod files;
 #[cfg(test)]
 mod format;
 pub mod layout;
-mod names;
+pub(crate) mod names;
 mod network;
 mod overrides;
 pub mod package;

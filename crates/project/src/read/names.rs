@@ -91,15 +91,41 @@ fn uses(surveyed: &Surveyed) -> Vec<&Named> {
     uses
 }
 
+/// The names that `told` picks, with the places where each is used.
+fn picked<'a>(
+    uses: Vec<&'a Named>,
+    told: impl Fn(&str) -> bool,
+) -> BTreeMap<&'a str, Vec<&'a Place>> {
+    let mut picked: BTreeMap<&str, Vec<&Place>> = BTreeMap::new();
+    for name in uses.into_iter().filter(|name| told(&name.value)) {
+        picked.entry(&name.value).or_default().push(&name.at);
+    }
+    picked
+}
+
+/// Tells where something stands on points that the readings leave loose: its place would be
+/// a guess, and ground near it could be painted that must stay clear. A loose corner is
+/// told by the survey.
+pub fn loose(surveyed: &Surveyed, loose: &BTreeSet<&str>, notes: &mut Vec<Note>) {
+    let corner = |name: &str| surveyed.boundary.iter().any(|corner| corner.value == name);
+    for (name, places) in picked(uses(surveyed), |name| loose.contains(name) && !corner(name)) {
+        let Some((first, others)) = places.split_first() else {
+            continue;
+        };
+        let mut note = Note::error((*first).clone(), msg!("point-loose", point = name))
+            .mend(msg!("point-loose-mend", point = name));
+        note.also = others
+            .iter()
+            .take(SHOWN)
+            .map(|place| (*place).clone())
+            .collect();
+        notes.push(note);
+    }
+}
+
 /// One note for one unknown name, however often it is used.
 fn points(surveyed: &Surveyed, known: &BTreeSet<&str>, notes: &mut Vec<Note>) {
-    let mut unknown: BTreeMap<&str, Vec<&Place>> = BTreeMap::new();
-    for name in uses(surveyed)
-        .into_iter()
-        .filter(|name| !known.contains(name.value.as_str()))
-    {
-        unknown.entry(&name.value).or_default().push(&name.at);
-    }
+    let unknown = picked(uses(surveyed), |name| !known.contains(name));
     for (name, places) in unknown {
         let Some((first, others)) = places.split_first() else {
             continue;

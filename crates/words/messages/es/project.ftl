@@ -133,6 +133,8 @@ readings-again = mida otra vez de { $from } a { $to } y quédese con las lectura
 frame-two-points = nombre dos puntos, lejos uno del otro
 frame-one-point = `origin` y `towards` son el mismo punto
 point-unknown = ninguna lectura lleva a un punto `{ $point }`
+point-loose = { $point } se usa aquí, y las lecturas no dicen dónde está
+point-loose-mend = mida { $point } desde un punto más, bien de lado; hasta entonces no se puede planear a su alrededor
 point-measure = mida { $point }, o quite el nombre
 
 # El patio
