@@ -92,10 +92,7 @@ fn uses(surveyed: &Surveyed) -> Vec<&Named> {
 }
 
 /// The names that `told` picks, with the places where each is used.
-fn picked<'a>(
-    uses: Vec<&'a Named>,
-    told: impl Fn(&str) -> bool,
-) -> BTreeMap<&'a str, Vec<&'a Place>> {
+fn picked(uses: Vec<&Named>, told: impl Fn(&str) -> bool) -> BTreeMap<&str, Vec<&Place>> {
     let mut picked: BTreeMap<&str, Vec<&Place>> = BTreeMap::new();
     for name in uses.into_iter().filter(|name| told(&name.value)) {
         picked.entry(&name.value).or_default().push(&name.at);
