@@ -30,7 +30,12 @@ fn main() -> ExitCode {
         Verb::Audit(folder) => verbs::audit::audit(&folder.dir, manner),
         Verb::Sources(asked) => verbs::sources::sources(&asked, manner),
         Verb::Completions { shell } => {
-            clap_complete::generate(shell, &mut Command::command(), "chalkyard", &mut std::io::stdout());
+            clap_complete::generate(
+                shell,
+                &mut Command::command(),
+                "chalkyard",
+                &mut std::io::stdout(),
+            );
             Ok(Outcome::Done)
         }
         Verb::Manual => clap_mangen::Man::new(Command::command())
@@ -49,5 +54,9 @@ fn main() -> ExitCode {
 
 /// The ledger as shipped.
 fn shipped() -> Result<Ledger, Fault> {
-    Ledger::shipped().map_err(|why| Fault(format!("the ledger that came with the program is broken: {why}")))
+    Ledger::shipped().map_err(|why| {
+        Fault(format!(
+            "the ledger that came with the program is broken: {why}"
+        ))
+    })
 }

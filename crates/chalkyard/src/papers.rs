@@ -3,8 +3,8 @@
 use document::drawing::yard::Plan;
 use document::sheet::{Paper, Sheet};
 use note::Note;
-use project::{About, Project};
 use project::write::Output;
+use project::{About, Project};
 
 use crate::outcome::Fault;
 use crate::survey::Surveyed;
@@ -16,14 +16,26 @@ pub fn survey(walked: &Surveyed, notes: &[Note], large: bool) -> Result<Vec<Outp
     let sheet = sheet(project, &date, large);
     let mut outputs = Vec::new();
     if let (Some(yard), Some(ground)) = (&walked.yard, &walked.ground) {
-        let plan = Plan { yard, ground, survey: walked.survey.as_ref() };
+        let plan = Plan {
+            yard,
+            ground,
+            survey: walked.survey.as_ref(),
+        };
         let drawn = document::plan_sheet::draw(&sheet, &plan, &project.ledger);
-        outputs.push(Output::new("out/yard.svg", document::drawing::svg::alone(&drawn.scene, &drawn.told)));
+        outputs.push(Output::new(
+            "out/yard.svg",
+            document::drawing::svg::alone(&drawn.scene, &drawn.told),
+        ));
         let report = document::survey_report::survey_report(&sheet, &plan, notes, &project.ledger);
         outputs.push(Output::new("out/survey-report.pdf", report.map_err(fault)?));
     }
     if let Some(network) = &project.network {
-        let tape = document::tape_sheet::tape_sheet(&sheet, network, walked.survey.as_ref(), &project.ledger);
+        let tape = document::tape_sheet::tape_sheet(
+            &sheet,
+            network,
+            walked.survey.as_ref(),
+            &project.ledger,
+        );
         outputs.push(Output::new("out/tape-sheet.pdf", tape.map_err(fault)?));
     }
     Ok(outputs)
@@ -49,7 +61,9 @@ fn sheet<'a>(project: &'a Project, date: &'a str, large: bool) -> Sheet<'a> {
 
 /// The project's date; never the clock's, so that the same folder gives the same paper.
 fn date(about: &About) -> String {
-    about.date.map_or_else(|| "—".to_owned(), |date| date.to_string())
+    about
+        .date
+        .map_or_else(|| "—".to_owned(), |date| date.to_string())
 }
 
 fn fault(fault: document::typeset::Fault) -> Fault {

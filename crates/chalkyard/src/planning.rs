@@ -52,11 +52,15 @@ pub fn class(project: &Project, yard: &Yard, notes: &mut Vec<Note>) -> Option<Cl
     } else {
         let Some(date) = project.about.date else {
             notes.push(
-                Note::error(whole("project.toml"), msg!("class-no-date")).mend(msg!("class-add-date")),
+                Note::error(whole("project.toml"), msg!("class-no-date"))
+                    .mend(msg!("class-add-date")),
             );
             return None;
         };
-        let date = Date { year: i32::from(date.year()), month: date.month().unsigned_abs() };
+        let date = Date {
+            year: i32::from(date.year()),
+            month: date.month().unsigned_abs(),
+        };
         children::roster(&project.children, date, ledger)
     };
     let children = told.pour(notes);
@@ -64,7 +68,8 @@ pub fn class(project: &Project, yard: &Yard, notes: &mut Vec<Note>) -> Option<Cl
     if children.is_empty() {
         if !note::any_error(notes) {
             notes.push(
-                Note::error(whole("children.csv"), msg!("class-empty")).mend(msg!("class-add-children")),
+                Note::error(whole("children.csv"), msg!("class-empty"))
+                    .mend(msg!("class-add-children")),
             );
         }
         return None;
@@ -94,11 +99,17 @@ pub fn class(project: &Project, yard: &Yard, notes: &mut Vec<Note>) -> Option<Cl
 fn prices(project: &Project) -> Prices {
     let usual = Prices::usual(&project.ledger);
     let least = |packages: &[project::read::package::Package], usual: f64| {
-        let each = packages.iter().filter(|one| one.size > 0.0).map(|one| one.price / one.size);
+        let each = packages
+            .iter()
+            .filter(|one| one.size > 0.0)
+            .map(|one| one.price / one.size);
         each.min_by(f64::total_cmp).unwrap_or(usual)
     };
     let named = &project.programme.prices;
-    Prices { paint: least(&named.paint, usual.paint), tape: least(&named.tape, usual.tape) }
+    Prices {
+        paint: least(&named.paint, usual.paint),
+        tape: least(&named.tape, usual.tape),
+    }
 }
 
 /// What could be painted: what people have locked, and every family at the sizes of this
@@ -110,10 +121,17 @@ pub fn could(project: &Project, class: &Class, notes: &mut Vec<Note>) -> Vec<Can
         .copied()
         .filter(|family| {
             programme.wanted.is_empty()
-                || programme.wanted.iter().any(|name| name.value == family.name())
+                || programme
+                    .wanted
+                    .iter()
+                    .any(|name| name.value == family.name())
         })
         .collect();
-    let refused: Vec<String> = programme.refused.iter().map(|name| name.value.clone()).collect();
+    let refused: Vec<String> = programme
+        .refused
+        .iter()
+        .map(|name| name.value.clone())
+        .collect();
     let price = |figure: &Figure| price(figure, project, class);
     let kit = Kit {
         families: &wanted,
@@ -122,20 +140,42 @@ pub fn could(project: &Project, class: &Class, notes: &mut Vec<Note>) -> Vec<Can
         model: &class.model,
         price: &price,
     };
-    let mut all: Vec<Candidate> =
-        project.layout.iter().filter(|marking| marking.locked).filter_map(|marking| laid(marking, project, class, notes)).collect();
-    all.extend(candidates(&class.children, &programme.weights, &kit, &project.ledger));
+    let mut all: Vec<Candidate> = project
+        .layout
+        .iter()
+        .filter(|marking| marking.locked)
+        .filter_map(|marking| laid(marking, project, class, notes))
+        .collect();
+    all.extend(candidates(
+        &class.children,
+        &programme.weights,
+        &kit,
+        &project.ledger,
+    ));
     all
 }
 
 fn price(figure: &Figure, project: &Project, class: &Class) -> f64 {
-    cost(figure, class.look.palette.ground, class.prices, &project.ledger)
+    cost(
+        figure,
+        class.look.palette.ground,
+        class.prices,
+        &project.ledger,
+    )
 }
 
 /// A marking of the layout file as a candidate that lies where people laid it.
-pub fn laid(marking: &Marking, project: &Project, class: &Class, notes: &mut Vec<Note>) -> Option<Candidate> {
+pub fn laid(
+    marking: &Marking,
+    project: &Project,
+    class: &Class,
+    notes: &mut Vec<Note>,
+) -> Option<Candidate> {
     let Some(family) = marking::family(&marking.family) else {
-        notes.push(Note::warning(marking.place.clone(), msg!("marking-own-figure", name = &marking.name)));
+        notes.push(Note::warning(
+            marking.place.clone(),
+            msg!("marking-own-figure", name = &marking.name),
+        ));
         return None;
     };
     let lengths: Vec<f64> = marking.lengths.iter().map(|(_, metres)| *metres).collect();
@@ -155,13 +195,22 @@ pub fn laid(marking: &Marking, project: &Project, class: &Class, notes: &mut Vec
         cost: price(&figure, project, class),
         area: figure.envelope.unsigned_area(),
         locked: Some(Pose {
-            at: Coord { x: marking.at[0], y: marking.at[1] },
+            at: Coord {
+                x: marking.at[0],
+                y: marking.at[1],
+            },
             turn: marking.turn,
             mirrored: marking.mirrored,
         }),
         refused: false,
         mirrors: family.can_mirror(),
-        yields: yields(&figure, &gaits, &class.children, &class.model, &project.ledger),
+        yields: yields(
+            &figure,
+            &gaits,
+            &class.children,
+            &class.model,
+            &project.ledger,
+        ),
         figure,
     })
 }
@@ -200,7 +249,11 @@ pub fn choose(
     };
     let plan = layout::plan(&task, &project.ledger, &go_on).map_err(|why| Fault(why.0))?;
     bar.finish_and_clear();
-    Ok(Planned { candidates, plan, budget })
+    Ok(Planned {
+        candidates,
+        plan,
+        budget,
+    })
 }
 
 /// The question that a plan answers.
@@ -245,7 +298,12 @@ fn show(bar: &ProgressBar, progress: Progress, telling: &Telling) {
         Progress::Bounding => msg!("progress-bounding"),
         Progress::Laying(figures) => msg!("progress-laying", count = figures),
         Progress::Exchanging(step, of, value) => {
-            msg!("progress-exchanging", step = step, of = of, share = Fact::Number(100.0 * value, 1))
+            msg!(
+                "progress-exchanging",
+                step = step,
+                of = of,
+                share = Fact::Number(100.0 * value, 1)
+            )
         }
         Progress::Polishing(round, of) => msg!("progress-polishing", step = round, of = of),
     };

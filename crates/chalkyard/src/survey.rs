@@ -22,15 +22,26 @@ pub struct Surveyed {
 /// there is no project to read.
 pub fn walk(dir: &std::path::Path, notes: &mut Vec<Note>) -> Option<Surveyed> {
     let project = project::read(dir).pour(notes)?;
-    let mut walked = Surveyed { project, survey: None, yard: None, ground: None };
-    let Some(network) = &walked.project.network else { return Some(walked) };
+    let mut walked = Surveyed {
+        project,
+        survey: None,
+        yard: None,
+        ground: None,
+    };
+    let Some(network) = &walked.project.network else {
+        return Some(walked);
+    };
     if note::any_error(notes) {
         return Some(walked);
     }
     walked.survey = survey::adjust(network, &walked.project.ledger).pour(notes);
-    let Some(survey) = &walked.survey else { return Some(walked) };
+    let Some(survey) = &walked.survey else {
+        return Some(walked);
+    };
     walked.yard = project::yard(&walked.project, survey).pour(notes);
-    let Some(yard) = &walked.yard else { return Some(walked) };
+    let Some(yard) = &walked.yard else {
+        return Some(walked);
+    };
     if !note::any_error(notes) {
         let zones = walked.project.about.zones;
         walked.ground = Some(ground::ground(yard, zones, &walked.project.ledger).pour(notes));

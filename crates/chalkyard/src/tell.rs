@@ -25,7 +25,12 @@ pub struct Telling<'a> {
 /// Tells the notes of a folder that is no project, or whose files matter no more.
 pub fn tell_without_project(manner: Manner, notes: &[Note]) {
     let files = Sheaf::new();
-    let telling = Telling { manner, language: Language::En, units: Units::Metres, files: &files };
+    let telling = Telling {
+        manner,
+        language: Language::En,
+        units: Units::Metres,
+        files: &files,
+    };
     telling.notes(notes);
     telling.json(json!({ "written": [] }), notes);
 }
@@ -51,7 +56,10 @@ impl<'a> Telling<'a> {
         let colour = std::io::stderr().is_terminal() && std::env::var_os("NO_COLOR").is_none();
         for note in notes {
             if note.severity == Severity::Error || !self.manner.quiet {
-                eprintln!("{}", render(note, self.files, catalogue, self.units, colour));
+                eprintln!(
+                    "{}",
+                    render(note, self.files, catalogue, self.units, colour)
+                );
             }
         }
     }
@@ -77,9 +85,7 @@ impl<'a> Telling<'a> {
     }
 
     fn note(&self, note: &Note) -> Value {
-        let at = |place: &note::Place| {
-            json!({ "file": &*place.file, "start": place.start, "end": place.end })
-        };
+        let at = |place: &note::Place| json!({ "file": &*place.file, "start": place.start, "end": place.end });
         json!({
             "severity": note.severity.to_string(),
             "key": note.what.key,

@@ -676,7 +676,12 @@ fn cautions(sheet: &Sheet) -> Vec<String> {
 }
 
 fn sources(paper: &mut Manuscript, sheet: &Sheet, ledger: &Ledger) {
-    let cited: Vec<&ledger::Figure> = ledger.cited().collect();
+    // A folder that has been planned has more figures read: this paper rests on these rooms.
+    const ROOMS: [&str; 4] = ["survey", "project", "ground", "document"];
+    let cited: Vec<&ledger::Figure> = ledger
+        .cited()
+        .filter(|figure| ROOMS.contains(&figure.room))
+        .collect();
     if cited.is_empty() {
         return;
     }

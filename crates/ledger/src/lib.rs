@@ -45,6 +45,8 @@ pub struct Key(pub &'static str);
 pub struct Figure {
     /// Its key.
     pub key: String,
+    /// The room whose file it stands in, as `survey`.
+    pub room: &'static str,
     /// One number, or one for each of 3, 4, 5 and 6 years, or a list that `what` explains.
     pub values: Vec<f64>,
     /// The unit, `1` for a pure number.
@@ -140,6 +142,7 @@ impl Ledger {
                 };
                 let figure = Figure {
                     key: key.clone(),
+                    room,
                     values,
                     unit: row.unit,
                     what: row.what,
@@ -191,7 +194,9 @@ impl Ledger {
 
     /// The figures that have been read since the ledger was made, by key.
     pub fn cited(&self) -> impl Iterator<Item = &Figure> {
-        self.figures.values().filter(|figure| figure.read.load(Ordering::Relaxed))
+        self.figures
+            .values()
+            .filter(|figure| figure.read.load(Ordering::Relaxed))
     }
 
     /// Marks a figure as used where its number reached the answer by another way.
@@ -206,7 +211,10 @@ impl Ledger {
 
     /// Every work, by key.
     pub fn sources(&self) -> impl Iterator<Item = Source> + '_ {
-        self.sources.iter().map(|(key, text)| Source { key: key.clone(), text: text.clone() })
+        self.sources.iter().map(|(key, text)| Source {
+            key: key.clone(),
+            text: text.clone(),
+        })
     }
 
     /// Replaces a figure for this project.
@@ -215,10 +223,14 @@ impl Ledger {
     /// [`ReplaceFault`]: the key is unknown, or the numbers do not fit it.
     pub fn replace(&mut self, key: &str, values: &[f64]) -> Result<(), ReplaceFault> {
         let Some(figure) = self.figures.get_mut(key) else {
-            return Err(ReplaceFault::Unknown(self.figures.keys().cloned().collect()));
+            return Err(ReplaceFault::Unknown(
+                self.figures.keys().cloned().collect(),
+            ));
         };
         if figure.values.len() != values.len() {
-            return Err(ReplaceFault::Count { wanted: figure.values.len() });
+            return Err(ReplaceFault::Count {
+                wanted: figure.values.len(),
+            });
         }
         if values.iter().any(|value| !value.is_finite()) {
             return Err(ReplaceFault::Value);
@@ -286,8 +298,18 @@ mod tests {
     #[test]
     fn ages_are_joined_by_straight_lines_and_held_at_the_ends() {
         let values = [1.0, 2.0, 4.0, 8.0];
-        for (years, wanted) in [(2.0, 1.0), (3.0, 1.0), (3.5, 1.5), (5.25, 5.0), (6.0, 8.0), (7.0, 8.0)] {
-            assert!((by_age(&values, years) - wanted).abs() < 1e-15, "at {years}");
+        for (years, wanted) in [
+            (2.0, 1.0),
+            (3.0, 1.0),
+            (3.5, 1.5),
+            (5.25, 5.0),
+            (6.0, 8.0),
+            (7.0, 8.0),
+        ] {
+            assert!(
+                (by_age(&values, years) - wanted).abs() < 1e-15,
+                "at {years}"
+            );
         }
     }
 
@@ -295,9 +317,22 @@ mod tests {
     fn a_project_replaces_a_figure_but_not_its_shape() {
         let mut ledger = Ledger::shipped().expect("the shipped ledger reads");
         assert_eq!(ledger.replace("paint.coats", &[3.0]), Ok(()));
-        assert_eq!(ledger.replace("paint.coats", &[3.0, 4.0]), Err(ReplaceFault::Count { wanted: 1 }));
-        assert!(matches!(ledger.replace("paint.coat", &[3.0]), Err(ReplaceFault::Unknown(_))));
-        assert_eq!(ledger.replace("paint.coats", &[f64::NAN]), Err(ReplaceFault::Value));
-        assert!(ledger.figure("paint.coats").is_some_and(|figure| figure.replaced));
+        assert_eq!(
+            ledger.replace("paint.coats", &[3.0, 4.0]),
+            Err(ReplaceFault::Count { wanted: 1 })
+        );
+        assert!(matches!(
+            ledger.replace("paint.coat", &[3.0]),
+            Err(ReplaceFault::Unknown(_))
+        ));
+        assert_eq!(
+            ledger.replace("paint.coats", &[f64::NAN]),
+            Err(ReplaceFault::Value)
+        );
+        assert!(
+            ledger
+                .figure("paint.coats")
+                .is_some_and(|figure| figure.replaced)
+        );
     }
 }

@@ -35,7 +35,11 @@ pub struct Place {
 impl Place {
     /// The range `start..end` of `file`.
     pub fn new(file: &Arc<str>, start: usize, end: usize) -> Place {
-        Place { file: Arc::clone(file), start, end: end.max(start) }
+        Place {
+            file: Arc::clone(file),
+            start,
+            end: end.max(start),
+        }
     }
 
     /// The very start of a file: for what is wrong with the whole of it.
@@ -151,7 +155,14 @@ impl Note {
     }
 
     fn new(severity: Severity, at: impl Into<Option<Place>>, what: Message) -> Note {
-        Note { severity, at: at.into(), also: Vec::new(), what, expected: None, mend: None }
+        Note {
+            severity,
+            at: at.into(),
+            also: Vec::new(),
+            what,
+            expected: None,
+            mend: None,
+        }
     }
 
     /// Says what was expected instead.
@@ -185,7 +196,10 @@ pub struct Noted<T> {
 impl<T> Noted<T> {
     /// A value with nothing to tell.
     pub fn quiet(value: T) -> Noted<T> {
-        Noted { value, notes: Vec::new() }
+        Noted {
+            value,
+            notes: Vec::new(),
+        }
     }
 
     /// Takes the value and pours the notes into `into`.

@@ -86,7 +86,11 @@ impl Footfall {
                     n: route.n,
                     cells: route.cells.iter().filter_map(id).collect(),
                     lane: route.lane,
-                    contacts: route.contacts.iter().map(|contact| contact.letter()).collect(),
+                    contacts: route
+                        .contacts
+                        .iter()
+                        .map(|contact| contact.letter())
+                        .collect(),
                     p: route.p,
                     pi_0: route.pi_0,
                 })

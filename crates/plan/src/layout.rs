@@ -208,13 +208,22 @@ impl Layout {
         ledger: &Ledger,
     ) -> Layout {
         let question = &task.question;
-        let child = |at: usize| children.get(at).map_or_else(String::new, |child| child.name.clone());
+        let child = |at: usize| {
+            children
+                .get(at)
+                .map_or_else(String::new, |child| child.name.clone())
+        };
         let named = |at: usize| {
-            question.candidates.get(at).map_or_else(String::new, |candidate| candidate.name.clone())
+            question
+                .candidates
+                .get(at)
+                .map_or_else(String::new, |candidate| candidate.name.clone())
         };
         let mut terms: BTreeMap<String, Term> = BTreeMap::new();
         for check in laid.checks.iter().filter(|check| !check.hard) {
-            let term = terms.entry(check.rule.to_owned()).or_insert(Term { unmet: 0, of: 0 });
+            let term = terms
+                .entry(check.rule.to_owned())
+                .or_insert(Term { unmet: 0, of: 0 });
             term.of += 1;
             term.unmet += usize::from(!check.pass);
         }
@@ -248,7 +257,11 @@ impl Layout {
                 .iter()
                 .map(|could| candidate(could, children))
                 .collect(),
-            chosen: laid.placed.iter().map(|placed| named(placed.candidate)).collect(),
+            chosen: laid
+                .placed
+                .iter()
+                .map(|placed| named(placed.candidate))
+                .collect(),
             minutes: laid
                 .dealt
                 .minutes
@@ -334,7 +347,9 @@ fn candidate(could: &Could, children: &[Child]) -> Candidate {
             .iter()
             .filter(|gift| gift.e > 0.0)
             .map(|gift| Yield {
-                child: children.get(gift.child).map_or_else(String::new, |child| child.name.clone()),
+                child: children
+                    .get(gift.child)
+                    .map_or_else(String::new, |child| child.name.clone()),
                 activity: gift.activity.clone(),
                 skill: gift.skill.word().to_owned(),
                 foot: gift.side.map(letter),

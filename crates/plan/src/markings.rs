@@ -132,7 +132,11 @@ impl Marking {
                     polygon: polygon(&paint.polygon),
                 })
                 .collect(),
-            cells: figure.cells.iter().map(|spot| cell(spot, &figure.cells)).collect(),
+            cells: figure
+                .cells
+                .iter()
+                .map(|spot| cell(spot, &figure.cells))
+                .collect(),
             facing: figure.facing.map(|facing| millionth(facing.to_degrees())),
             lanes: figure
                 .lanes
@@ -145,12 +149,24 @@ impl Marking {
                     .to_owned(),
                     line: line(&lane.line),
                     width: millionth(lane.width),
-                    pieces: lane.pieces.iter().map(|piece| millionth(piece.length)).collect(),
-                    radii: lane.pieces.iter().map(|piece| piece.radius.map(millionth)).collect(),
+                    pieces: lane
+                        .pieces
+                        .iter()
+                        .map(|piece| millionth(piece.length))
+                        .collect(),
+                    radii: lane
+                        .pieces
+                        .iter()
+                        .map(|piece| piece.radius.map(millionth))
+                        .collect(),
                 })
                 .collect(),
             tracks: figure.tracks,
-            wait: figure.wait.iter().map(|at| [millionth(at.x), millionth(at.y)]).collect(),
+            wait: figure
+                .wait
+                .iter()
+                .map(|at| [millionth(at.x), millionth(at.y)])
+                .collect(),
             envelope: polygon(&figure.envelope),
         }
     }
@@ -177,7 +193,10 @@ fn cell(spot: &Spot, all: &[Spot]) -> Cell {
         start: spot.start,
         end: spot.end,
         next: spot.next.as_ref().map(|next| {
-            next.iter().filter_map(|at| all.get(*at)).map(|cell| cell.id.clone()).collect()
+            next.iter()
+                .filter_map(|at| all.get(*at))
+                .map(|cell| cell.id.clone())
+                .collect()
         }),
         run_up: spot.run_up,
     }

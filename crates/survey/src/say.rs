@@ -245,7 +245,12 @@ impl Heard<'_> {
             let count = lines.len();
             lines.truncate(NAMED);
             let more = count - lines.len();
-            let what = msg!("survey-unchecked", count = count, lines = lines, more = more);
+            let what = msg!(
+                "survey-unchecked",
+                count = count,
+                lines = lines,
+                more = more
+            );
             let mut note = Note::advice(network.readings[first].at.clone(), what);
             if let Some(next) = self.survey.next_readings.first() {
                 note = note.mend(msg!(

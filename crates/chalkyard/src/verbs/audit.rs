@@ -25,7 +25,10 @@ pub fn audit(dir: &Path, manner: Manner) -> Result<Outcome, Fault> {
         let at = note::Place::whole(&"layout.toml".into());
         notes.push(Note::error(at, msg!("audit-no-layout")).mend(msg!("audit-plan-first")));
     }
-    let class = walked.yard.as_ref().and_then(|yard| class(project, yard, &mut notes));
+    let class = walked
+        .yard
+        .as_ref()
+        .and_then(|yard| class(project, yard, &mut notes));
     let (Some(yard), Some(ground), Some(class)) = (&walked.yard, &walked.ground, class) else {
         telling.notes(&notes);
         telling.json(json!({ "checks": [] }), &notes);
@@ -42,15 +45,26 @@ pub fn audit(dir: &Path, manner: Manner) -> Result<Outcome, Fault> {
         return Ok(Outcome::WrongInput);
     }
     let around = Surroundings::new(yard, ground, &project.ledger);
-    let placed: Vec<(&Candidate, Pose)> =
-        candidates.iter().filter_map(|one| Some((one, one.locked?))).collect();
+    let placed: Vec<(&Candidate, Pose)> = candidates
+        .iter()
+        .filter_map(|one| Some((one, one.locked?)))
+        .collect();
     let checks = layout::audit(&placed, &around, &project.ledger);
-    let broken = checks.iter().filter(|check| check.hard && !check.pass).count();
-    let unmet = checks.iter().filter(|check| !check.hard && !check.pass).count();
+    let broken = checks
+        .iter()
+        .filter(|check| check.hard && !check.pass)
+        .count();
+    let unmet = checks
+        .iter()
+        .filter(|check| !check.hard && !check.pass)
+        .count();
     for check in checks.iter().filter(|check| !check.pass) {
         telling.say(&msg!(
             "audit-check",
-            marking = check.marking.clone().unwrap_or_else(|| telling.sentence(&msg!("audit-whole"))),
+            marking = check
+                .marking
+                .clone()
+                .unwrap_or_else(|| telling.sentence(&msg!("audit-whole"))),
             rule = check.rule,
             wanted = amount(check.wanted, check.unit),
             actual = amount(check.actual, check.unit),
@@ -58,10 +72,19 @@ pub fn audit(dir: &Path, manner: Manner) -> Result<Outcome, Fault> {
             unit = check.unit,
         ));
     }
-    telling.say(&msg!("audit-told", checks = checks.len(), broken = broken, unmet = unmet));
+    telling.say(&msg!(
+        "audit-told",
+        checks = checks.len(),
+        broken = broken,
+        unmet = unmet
+    ));
     let rows: Vec<plan::Check> = checks.iter().map(plan::Check::of).collect();
     telling.json(json!({ "checks": rows, "holds": broken == 0 }), &notes);
-    Ok(if broken == 0 { Outcome::Done } else { Outcome::DoesNotHold })
+    Ok(if broken == 0 {
+        Outcome::Done
+    } else {
+        Outcome::DoesNotHold
+    })
 }
 
 fn amount(value: f64, unit: &str) -> Fact {

@@ -21,8 +21,14 @@ pub fn check(dir: &Path, manner: Manner) -> Result<Outcome, Fault> {
     let telling = Telling::of(&walked.project, manner);
     telling.notes(&notes);
     let wrong = note::any_error(&notes);
-    let holds = walked.survey.as_ref().is_none_or(|survey| survey.global_test.passed);
-    let errors = notes.iter().filter(|note| note.severity == note::Severity::Error).count();
+    let holds = walked
+        .survey
+        .as_ref()
+        .is_none_or(|survey| survey.global_test.passed);
+    let errors = notes
+        .iter()
+        .filter(|note| note.severity == note::Severity::Error)
+        .count();
     let others = notes.len() - errors;
     telling.say(&if wrong {
         msg!("check-wrong", errors = errors, others = others)

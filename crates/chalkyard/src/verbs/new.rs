@@ -20,7 +20,9 @@ const CORNERS: usize = 4;
 /// A folder that has files of ours already is left alone.
 pub fn new(asked: &New, manner: Manner) -> Result<Outcome, Fault> {
     let ask = std::io::stdin().is_terminal() && !asked.yes && !manner.quiet && !manner.json;
-    let folder = asked.dir.file_name().map_or("yard".to_owned(), |name| name.to_string_lossy().into_owned());
+    let folder = asked.dir.file_name().map_or("yard".to_owned(), |name| {
+        name.to_string_lossy().into_owned()
+    });
     let name = match &asked.name {
         Some(name) => name.clone(),
         None if ask => answer("The centre's name", &folder)?,
@@ -47,7 +49,9 @@ pub fn new(asked: &New, manner: Manner) -> Result<Outcome, Fault> {
     let corners = match asked.corners {
         Some(corners) => corners,
         None if ask && asked.outline.is_none() => {
-            answer("Corners of the yard", &CORNERS.to_string())?.parse().unwrap_or(CORNERS)
+            answer("Corners of the yard", &CORNERS.to_string())?
+                .parse()
+                .unwrap_or(CORNERS)
         }
         None => CORNERS,
     };
@@ -63,12 +67,20 @@ pub fn new(asked: &New, manner: Manner) -> Result<Outcome, Fault> {
                 from_outline(&shown, &text, &ledger, language).pour(&mut notes)
             }
             Err(why) => {
-                notes.push(Note::error(None, msg!("file-unreadable", file = shown, why = why.to_string())));
+                notes.push(Note::error(
+                    None,
+                    msg!("file-unreadable", file = shown, why = why.to_string()),
+                ));
                 None
             }
         }
     });
-    let telling = Telling { manner, language, units, files: &files };
+    let telling = Telling {
+        manner,
+        language,
+        units,
+        files: &files,
+    };
     let answers = Answers {
         name,
         units,
@@ -98,7 +110,10 @@ pub fn new(asked: &New, manner: Manner) -> Result<Outcome, Fault> {
     for output in &outputs {
         telling.say(&msg!("told-written", file = &output.path));
     }
-    telling.say(&msg!("new-told-next", dir = asked.dir.display().to_string()));
+    telling.say(&msg!(
+        "new-told-next",
+        dir = asked.dir.display().to_string()
+    ));
     let written: Vec<&str> = outputs.iter().map(|output| output.path.as_str()).collect();
     telling.json(json!({ "written": written }), &notes);
     Ok(Outcome::Done)
@@ -110,7 +125,14 @@ fn answer(question: &str, usual: &str) -> Result<String, Fault> {
     let broken = |why: std::io::Error| Fault(why.to_string());
     std::io::stdout().flush().map_err(broken)?;
     let mut line = String::new();
-    std::io::stdin().lock().read_line(&mut line).map_err(broken)?;
+    std::io::stdin()
+        .lock()
+        .read_line(&mut line)
+        .map_err(broken)?;
     let line = line.trim();
-    Ok(if line.is_empty() { usual.to_owned() } else { line.to_owned() })
+    Ok(if line.is_empty() {
+        usual.to_owned()
+    } else {
+        line.to_owned()
+    })
 }

@@ -36,7 +36,8 @@ pub fn plan(asked: &Plan, manner: Manner) -> Result<Outcome, Fault> {
         telling.json(json!({ "written": [] }), notes);
         Ok(outcome)
     };
-    let (Some(survey), Some(yard), Some(ground)) = (&walked.survey, &walked.yard, &walked.ground) else {
+    let (Some(survey), Some(yard), Some(ground)) = (&walked.survey, &walked.yard, &walked.ground)
+    else {
         return refuse(&notes, Outcome::WrongInput);
     };
     // Before the later stages read their figures: the survey's papers cite their own.
@@ -56,7 +57,16 @@ pub fn plan(asked: &Plan, manner: Manner) -> Result<Outcome, Fault> {
     let heard = Arc::clone(&stop);
     // Where the machine gives no signals, an interrupt ends the program: no file is open.
     let _ = ctrlc::set_handler(move || heard.store(true, Ordering::Relaxed));
-    let planned = choose(project, &class, candidates, yard, ground, asked.budget, &telling, &stop)?;
+    let planned = choose(
+        project,
+        &class,
+        candidates,
+        yard,
+        ground,
+        asked.budget,
+        &telling,
+        &stop,
+    )?;
     if planned.plan.stopped {
         notes.push(Note::warning(None, msg!("plan-stopped")));
         return refuse(&notes, Outcome::DoesNotHold);
@@ -72,10 +82,22 @@ pub fn plan(asked: &Plan, manner: Manner) -> Result<Outcome, Fault> {
     let text = record.to_json().map_err(|why| Fault(why.to_string()))?;
     let old = project.files.get("layout.toml").map_or("", |text| text);
     let layout = project::write_layout(old, &told.markings, project.about.units).pour(&mut notes);
-    let Some(layout) = layout else { return refuse(&notes, Outcome::WrongInput) };
-    let mut outputs = vec![Output::new("out/plan.json", text), Output::new("layout.toml", layout)];
+    let Some(layout) = layout else {
+        return refuse(&notes, Outcome::WrongInput);
+    };
+    let mut outputs = vec![
+        Output::new("out/plan.json", text),
+        Output::new("layout.toml", layout),
+    ];
     outputs.extend(survey_papers);
-    outputs.extend(papers::plan(&walked, &class, &planned, &told, &record, asked.large)?);
+    outputs.extend(papers::plan(
+        &walked,
+        &class,
+        &planned,
+        &told,
+        &record,
+        asked.large,
+    )?);
     telling.notes(&notes);
     if let Err(fault) = write(dir, &outputs) {
         telling.notes(&[fault.note()]);
@@ -88,12 +110,20 @@ pub fn plan(asked: &Plan, manner: Manner) -> Result<Outcome, Fault> {
         telling.say(&msg!("told-written", file = *file));
     }
     let holds = survey.global_test.passed
-        && planned.plan.checks.iter().all(|check| check.pass || !check.hard);
+        && planned
+            .plan
+            .checks
+            .iter()
+            .all(|check| check.pass || !check.hard);
     telling.json(
         json!({ "written": written, "holds": holds, "value": planned.plan.dealt.value, "bound": planned.plan.bound }),
         &notes,
     );
-    Ok(if holds { Outcome::Done } else { Outcome::DoesNotHold })
+    Ok(if holds {
+        Outcome::Done
+    } else {
+        Outcome::DoesNotHold
+    })
 }
 
 /// What the papers and the record tell of each placed marking.
@@ -108,9 +138,15 @@ pub struct Told {
 
 impl Told {
     fn of(project: &project::Project, class: &Class, planned: &Planned) -> Told {
-        let mut told = Told { markings: Vec::new(), figures: Vec::new(), footfall: Vec::new() };
+        let mut told = Told {
+            markings: Vec::new(),
+            figures: Vec::new(),
+            footfall: Vec::new(),
+        };
         for placed in &planned.plan.placed {
-            let Some(candidate) = planned.candidates.get(placed.candidate) else { continue };
+            let Some(candidate) = planned.candidates.get(placed.candidate) else {
+                continue;
+            };
             let pose = placed.pose;
             told.markings.push(Marking {
                 name: candidate.name.clone(),
@@ -122,12 +158,17 @@ impl Told {
                 lengths: candidate.figure.lengths.clone(),
                 place: None,
             });
-            told.figures.push(candidate.figure.placed(pose.at, pose.turn, pose.mirrored));
+            told.figures
+                .push(candidate.figure.placed(pose.at, pose.turn, pose.mirrored));
             let gaits = marking::family(&candidate.family).map_or_else(Vec::new, |family| {
                 layout::candidates::activities(family, &project.programme.weights)
             });
-            let rows =
-                footfall::class(std::slice::from_ref(&candidate.figure), &class.children, &gaits, &class.model);
+            let rows = footfall::class(
+                std::slice::from_ref(&candidate.figure),
+                &class.children,
+                &gaits,
+                &class.model,
+            );
             told.footfall.extend(rows);
         }
         told
@@ -148,9 +189,15 @@ fn fill(record: &mut Record, walked: &Surveyed, class: &Class, planned: &Planned
         };
         plan::Marking::of(&laid, figure)
     };
-    record.markings = Some(std::iter::zip(&told.markings, &told.figures).map(marking).collect());
+    record.markings = Some(
+        std::iter::zip(&told.markings, &told.figures)
+            .map(marking)
+            .collect(),
+    );
     let mut footfall = Vec::new();
-    for ((marking, figure), activities) in told.markings.iter().zip(&told.figures).zip(&told.footfall) {
+    for ((marking, figure), activities) in
+        told.markings.iter().zip(&told.figures).zip(&told.footfall)
+    {
         for children in activities {
             for (child, one) in std::iter::zip(&class.children, children) {
                 if !one.routes.is_empty() {
@@ -161,7 +208,14 @@ fn fill(record: &mut Record, walked: &Surveyed, class: &Class, planned: &Planned
     }
     record.footfall = Some(footfall);
     if let (Some(yard), Some(ground)) = (&walked.yard, &walked.ground) {
-        let task = task(project, class, &planned.candidates, yard, ground, planned.budget);
+        let task = task(
+            project,
+            class,
+            &planned.candidates,
+            yard,
+            ground,
+            planned.budget,
+        );
         let programme = &project.programme;
         record.layout = Some(plan::Layout::of(
             programme.weeks,
@@ -183,8 +237,13 @@ fn last(dir: &Path) -> Option<Record> {
 }
 
 fn nothing_placed(planned: &Planned, notes: &mut Vec<Note>) {
-    let useful = planned.candidates.iter().filter(|candidate| !candidate.refused);
-    let cheapest = useful.map(|candidate| candidate.cost).min_by(f64::total_cmp);
+    let useful = planned
+        .candidates
+        .iter()
+        .filter(|candidate| !candidate.refused);
+    let cheapest = useful
+        .map(|candidate| candidate.cost)
+        .min_by(f64::total_cmp);
     let note = Note::warning(None, msg!("plan-nothing"));
     notes.push(match cheapest {
         Some(cost) if cost > planned.budget => {
@@ -204,7 +263,11 @@ fn summary(telling: &Telling, planned: &Planned) {
         .map(|candidate| candidate.cost)
         .sum();
     let percent = |share: f64| Fact::Number(100.0 * share, 1);
-    telling.say(&msg!("plan-told-markings", count = plan.placed.len(), cost = Fact::Number(cost, 2)));
+    telling.say(&msg!(
+        "plan-told-markings",
+        count = plan.placed.len(),
+        cost = Fact::Number(cost, 2)
+    ));
     telling.say(&msg!(
         "plan-told-value",
         value = percent(plan.dealt.value),
@@ -221,19 +284,27 @@ fn summary(telling: &Telling, planned: &Planned) {
     }
     for left in &plan.left_out {
         if let Some(candidate) = planned.candidates.get(left.candidate) {
-            telling.say(&msg!("plan-told-left-out", name = &candidate.name, why = left.why.word()));
+            telling.say(&msg!(
+                "plan-told-left-out",
+                name = &candidate.name,
+                why = left.why.word()
+            ));
         }
     }
 }
 
 /// What is new since the plan that stood there before.
 fn changes(telling: &Telling, before: Option<&Record>, now: &Record) {
-    let (Some(old), Some(new)) = (before.and_then(|plan| plan.layout.as_ref()), now.layout.as_ref()) else {
+    let (Some(old), Some(new)) = (
+        before.and_then(|plan| plan.layout.as_ref()),
+        now.layout.as_ref(),
+    ) else {
         return;
     };
     let gone = old.chosen.iter().filter(|name| !new.chosen.contains(name));
     let come = new.chosen.iter().filter(|name| !old.chosen.contains(name));
-    let (gone, come): (Vec<String>, Vec<String>) = (gone.cloned().collect(), come.cloned().collect());
+    let (gone, come): (Vec<String>, Vec<String>) =
+        (gone.cloned().collect(), come.cloned().collect());
     if !gone.is_empty() {
         telling.say(&msg!("plan-told-gone", names = gone));
     }
@@ -241,7 +312,11 @@ fn changes(telling: &Telling, before: Option<&Record>, now: &Record) {
         telling.say(&msg!("plan-told-come", names = come));
     }
     let lengths = |layout: &plan::Layout, name: &str| {
-        layout.candidates.iter().find(|one| one.name == name).map(|one| one.lengths.clone())
+        layout
+            .candidates
+            .iter()
+            .find(|one| one.name == name)
+            .map(|one| one.lengths.clone())
     };
     let resized: Vec<String> = new
         .chosen
@@ -254,6 +329,9 @@ fn changes(telling: &Telling, before: Option<&Record>, now: &Record) {
     }
     let change = new.value - old.value;
     if change.abs() > 5e-5 {
-        telling.say(&msg!("plan-told-change", change = Fact::Number(100.0 * change, 1)));
+        telling.say(&msg!(
+            "plan-told-change",
+            change = Fact::Number(100.0 * change, 1)
+        ));
     }
 }

@@ -24,25 +24,39 @@ pub fn sources(asked: &Sources, manner: Manner) -> Result<Outcome, Fault> {
     };
     let ledger = &ledger;
     let words: Vec<String> = asked.words.iter().map(|word| word.to_lowercase()).collect();
-    let found: Vec<&Figure> =
-        ledger.figures().filter(|figure| words.iter().all(|word| has(figure, ledger, word))).collect();
+    let found: Vec<&Figure> = ledger
+        .figures()
+        .filter(|figure| words.iter().all(|word| has(figure, ledger, word)))
+        .collect();
     if manner.json {
         let rows: Vec<_> = found.iter().map(|figure| row(figure, ledger)).collect();
         println!("{:#}", json!(rows));
     } else {
-        let width = found.iter().map(|figure| figure.key.len()).max().unwrap_or(0);
+        let width = found
+            .iter()
+            .map(|figure| figure.key.len())
+            .max()
+            .unwrap_or(0);
         let values: Vec<String> = found.iter().map(|figure| value(figure)).collect();
         let span = values.iter().map(String::len).max().unwrap_or(0);
         for (figure, value) in found.iter().zip(&values) {
             println!("{:width$}  {value:span$}  {}", figure.key, standing(figure));
             println!("{:width$}  {}", "", figure.what);
             for key in cited(figure) {
-                println!("{:width$}  {key}: {}", "", ledger.source(key).unwrap_or_default());
+                println!(
+                    "{:width$}  {key}: {}",
+                    "",
+                    ledger.source(key).unwrap_or_default()
+                );
             }
         }
         println!("{}", counted(found.len()));
     }
-    Ok(if found.is_empty() { Outcome::DoesNotHold } else { Outcome::Done })
+    Ok(if found.is_empty() {
+        Outcome::DoesNotHold
+    } else {
+        Outcome::Done
+    })
 }
 
 fn counted(found: usize) -> String {
@@ -54,25 +68,43 @@ fn counted(found: usize) -> String {
 }
 
 fn has(figure: &Figure, ledger: &Ledger, word: &str) -> bool {
-    let texts = [figure.key.as_str(), &figure.what, &figure.source, &figure.unit, standing(figure)];
+    let texts = [
+        figure.key.as_str(),
+        &figure.what,
+        &figure.source,
+        &figure.unit,
+        standing(figure),
+    ];
     texts.iter().any(|text| text.to_lowercase().contains(word))
         || cited(figure).any(|key| {
-            ledger.source(key).is_some_and(|text| text.to_lowercase().contains(word))
+            ledger
+                .source(key)
+                .is_some_and(|text| text.to_lowercase().contains(word))
         })
 }
 
 fn cited(figure: &Figure) -> impl Iterator<Item = &str> {
-    figure.source.split(['+', ',']).map(str::trim).filter(|key| *key != "-")
+    figure
+        .source
+        .split(['+', ','])
+        .map(str::trim)
+        .filter(|key| *key != "-")
 }
 
 fn standing(figure: &Figure) -> &'static str {
-    if figure.replaced { "replaced by the project" } else { figure.standing.words() }
+    if figure.replaced {
+        "replaced by the project"
+    } else {
+        figure.standing.words()
+    }
 }
 
 fn value(figure: &Figure) -> String {
     let numbers: Vec<String> = figure.values.iter().map(f64::to_string).collect();
     let unit = if figure.unit == "1" { "" } else { &figure.unit };
-    format!("{} {unit}", numbers.join(", ")).trim_end().to_owned()
+    format!("{} {unit}", numbers.join(", "))
+        .trim_end()
+        .to_owned()
 }
 
 fn row(figure: &Figure, ledger: &Ledger) -> serde_json::Value {

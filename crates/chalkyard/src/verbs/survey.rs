@@ -36,20 +36,35 @@ pub fn survey(asked: &Survey, manner: Manner) -> Result<Outcome, Fault> {
     }
     summary(&telling, &walked, &outputs);
     let written: Vec<&str> = outputs.iter().map(|output| output.path.as_str()).collect();
-    let holds = walked.survey.as_ref().is_none_or(|survey| survey.global_test.passed);
+    let holds = walked
+        .survey
+        .as_ref()
+        .is_none_or(|survey| survey.global_test.passed);
     telling.json(json!({ "written": written, "holds": holds }), &notes);
-    Ok(if holds { Outcome::Done } else { Outcome::DoesNotHold })
+    Ok(if holds {
+        Outcome::Done
+    } else {
+        Outcome::DoesNotHold
+    })
 }
 
 /// The part of plan.json that this stretch fills.
 pub fn record(walked: &Surveyed) -> Plan {
-    let Project { about, ledger, network, .. } = &walked.project;
+    let Project {
+        about,
+        ledger,
+        network,
+        ..
+    } = &walked.project;
     let mut plan = Plan::new(&about.name, about.seed);
     plan.survey = network
         .as_ref()
         .zip(walked.survey.as_ref())
         .map(|(network, survey)| plan::Survey::of(network, survey));
-    plan.ground = walked.ground.as_ref().map(|ground| plan::Ground::of(ground, ledger));
+    plan.ground = walked
+        .ground
+        .as_ref()
+        .map(|ground| plan::Ground::of(ground, ledger));
     plan.sources = plan::Source::cited(ledger);
     plan
 }
@@ -57,10 +72,17 @@ pub fn record(walked: &Surveyed) -> Plan {
 fn summary(telling: &Telling, walked: &Surveyed, outputs: &[Output]) {
     use geo::Area;
     if let Some(area) = walked.survey.as_ref().and_then(|survey| survey.area) {
-        telling.say(&msg!("survey-told-yard", area = Fact::Area(area.value), doubt = Fact::Area(2.0 * area.sigma)));
+        telling.say(&msg!(
+            "survey-told-yard",
+            area = Fact::Area(area.value),
+            doubt = Fact::Area(2.0 * area.sigma)
+        ));
     }
     if let Some(ground) = &walked.ground {
-        telling.say(&msg!("survey-told-free", area = Fact::Area(ground.free.unsigned_area())));
+        telling.say(&msg!(
+            "survey-told-free",
+            area = Fact::Area(ground.free.unsigned_area())
+        ));
     }
     for output in outputs {
         telling.say(&msg!("told-written", file = &output.path));
