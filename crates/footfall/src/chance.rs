@@ -33,6 +33,10 @@ pub(crate) static WEIGHTS: LazyLock<Vec<f64>> = LazyLock::new(|| {
 /// Where pi is wanted: the grid first, then the nodes of the quadrature.
 #[derive(Debug)]
 pub(crate) struct Nodes {
+    /// Places of the grid that are looked at.
+    pub grid: usize,
+    /// How many steps of the grid lie between them.
+    pub stride: usize,
     /// 1/rho at every node, kind by kind.
     per_rho: Vec<Vec<f64>>,
     /// Weights of the quadrature's nodes; they add up to 1.
@@ -41,8 +45,11 @@ pub(crate) struct Nodes {
 
 impl Nodes {
     /// - `with_mean`: whether P is wanted, or the grid alone
-    pub fn of(goer: &Goer, with_mean: bool) -> Nodes {
-        let mut z: Vec<f64> = (0..GRID).map(z_at).collect();
+    /// - `stride`: every how many places of the grid are looked at; a divisor of
+    ///   [`HALF_GRID`], so that z = 0 is among them
+    pub fn of(goer: &Goer, with_mean: bool, stride: usize) -> Nodes {
+        let mut z: Vec<f64> = (0..GRID).step_by(stride).map(z_at).collect();
+        let grid = z.len();
         let mut weights = Vec::new();
         if with_mean {
             let mut cuts: Vec<f64> = (0..=PANELS)
@@ -73,19 +80,29 @@ impl Nodes {
                     .collect()
             })
             .collect();
-        Nodes { per_rho, weights }
+        Nodes {
+            grid,
+            stride,
+            per_rho,
+            weights,
+        }
+    }
+
+    /// Whether P is wanted.
+    pub fn means(&self) -> bool {
+        !self.weights.is_empty()
     }
 
     /// 1/rho of a kind on the grid.
     pub fn per_rho(&self, kind: usize) -> &[f64] {
-        &self.per_rho[kind][..GRID]
+        &self.per_rho[kind][..self.grid]
     }
 
     /// The mean over z of a chance given at the nodes. Four sums side by side: one alone
     /// would wait for each addition.
     pub fn mean(&self, pi: &[f64]) -> f64 {
         let (pi, weights) = (
-            pi[GRID..].as_chunks::<4>().0,
+            pi[self.grid..].as_chunks::<4>().0,
             self.weights.as_chunks::<4>().0,
         );
         let mut sums = [0.0; 4];
@@ -107,6 +124,8 @@ pub(crate) struct Chances<'a> {
     phi: Phi,
     /// p at the nodes, by spacing and kind.
     tables: Vec<Option<Vec<f64>>>,
+    /// p at the greatest z, likewise.
+    tops: Vec<Option<f64>>,
     /// The contacts of the route last asked, and the products up to each.
     contacts: Vec<usize>,
     products: Vec<Vec<f64>>,
@@ -127,6 +146,7 @@ impl<'a> Chances<'a> {
             nodes,
             landings,
             phi,
+            tops: vec![None; tables.len()],
             tables,
             contacts: Vec::new(),
             products: Vec::new(),
@@ -136,6 +156,28 @@ impl<'a> Chances<'a> {
     /// The number of a route's contact: contacts of one number have one chance.
     pub fn contact(&self, step: &Step) -> usize {
         step.spacing * self.goer.kinds.len() + self.goer.kind_of[step.line]
+    }
+
+    /// pi at the greatest z of the grid, where reach is greatest and so pi is; never less than
+    /// what its products give.
+    pub fn most(&mut self, steps: &[Step]) -> f64 {
+        let last = self.nodes.grid - 1;
+        let mut most = 1.0 + 1e-12;
+        for step in steps {
+            let number = self.contact(step);
+            let top = match self.tops[number] {
+                Some(top) => top,
+                None => {
+                    let kind = self.goer.kind_of[step.line];
+                    let top = self
+                        .chance(step)
+                        .p(self.phi, self.nodes.per_rho[kind][last]);
+                    *self.tops[number].insert(top)
+                }
+            };
+            most *= top;
+        }
+        most
     }
 
     /// The product of p up to each contact, at every node. Kept routes of one start share
@@ -173,10 +215,15 @@ impl<'a> Chances<'a> {
         &self.products[..steps.len()]
     }
 
-    fn table(&self, step: &Step) -> Vec<f64> {
+    fn chance(&self, step: &Step) -> Chance {
         let kind = self.goer.kind_of[step.line];
         let spacing = &self.ways.spacings[step.spacing];
-        let chance = Chance::of(self.goer, &self.goer.kinds[kind], spacing, self.landings);
+        Chance::of(self.goer, &self.goer.kinds[kind], spacing, self.landings)
+    }
+
+    fn table(&self, step: &Step) -> Vec<f64> {
+        let kind = self.goer.kind_of[step.line];
+        let chance = self.chance(step);
         self.nodes.per_rho[kind]
             .iter()
             .map(|per_rho| chance.p(self.phi, *per_rho))

@@ -28,7 +28,7 @@ pub use figures::{FIGURES, Model};
 pub use gait::{Contact, Flight, Follow, GAITS, Gait, Leads, Reach, Stand, sided};
 pub use landing::landing;
 pub use shares::{left_out, shares};
-pub use size::{Pupil, Range, Sized, size};
+pub use size::{Crowd, Pupil, Range, Sized, size, size_for};
 pub use tread::{Activity, Curve, Footfall, Good, Route, class, tread};
 pub use verdict::Pitch;
 

@@ -1,5 +1,7 @@
 //! The inverse: the free lengths of a family that suit as many children as possible.
 
+use std::collections::BTreeMap;
+
 use children::Child;
 use marking::Figure;
 use rayon::prelude::*;
@@ -84,7 +86,7 @@ pub fn size(
             .map(|(pupil, pitch)| weight(pupil) * pitch.well);
         Some(well.sum::<f64>() / whole)
     };
-    let mut found = best_of(even(ranges), &share);
+    let mut found = best_of(even(ranges, FIRST), &share);
     found.truncate(KEPT);
     let widest = ranges
         .iter()
@@ -137,16 +139,167 @@ fn pitches(
     pupils
         .par_iter()
         .map(|pupil| {
-            let landings = landings(&ways, pupil.child);
-            let mut mean = Pitch::default();
-            for activity in activities {
-                let pitch = pitch(&ways, pupil.child, activity, &landings, model);
-                let part = 1.0 / activities.len() as f64;
-                mean.well += part * pitch.well;
-                mean.easy += part * pitch.easy;
-                mean.hard += part * pitch.hard;
+            mean_pitch(&ways, pupil.child, activities, model, 1)
+        })
+        .collect()
+}
+
+/// One child's shares, as a mean over the activities.
+fn mean_pitch(
+    ways: &Ways,
+    child: &Child,
+    activities: &[Activity],
+    model: &Model,
+    stride: usize,
+) -> Pitch {
+    let landings = landings(ways, child);
+    let mut mean = Pitch::default();
+    for activity in activities {
+        let pitch = pitch(ways, child, activity, &landings, model, stride);
+        let part = 1.0 / activities.len() as f64;
+        mean.well += part * pitch.well;
+        mean.easy += part * pitch.easy;
+        mean.hard += part * pitch.hard;
+    }
+    mean
+}
+
+/// A group of children that a figure is sized for: numbers of pupils, and what each weighs
+/// there.
+pub type Crowd = Vec<(usize, f64)>;
+
+/// The free lengths that suit each of several groups of one class, to the centimetre: what
+/// a planner asks for, family by family.
+///
+/// # Method
+/// As [`size`], but each figure is held once against every pupil and its shares serve all
+/// groups; z is looked at in steps of .1, the first grid has at most 100 figures, and the
+/// two best places of a group are refined. `None` for a group where no lengths make a
+/// figure, or nobody weighs anything.
+pub fn size_for(
+    family: impl Fn(&[f64]) -> Option<Figure> + Sync,
+    ranges: &[Range],
+    pupils: &[&Child],
+    crowds: &[Crowd],
+    activities: &[Activity],
+    model: &Model,
+) -> Vec<Option<Vec<f64>>> {
+    /// Every fifth place of the grid of z.
+    const STRIDE: usize = 5;
+    /// Figures of the first grid, at most.
+    const FEW: usize = 100;
+    const STARTS: usize = 2;
+    /// Nobody tapes finer, metres.
+    const TAPED: f64 = 0.01;
+    let fair = ranges
+        .iter()
+        .all(|range| range.least <= range.most && range.most.is_finite());
+    if activities.is_empty() || !fair {
+        return vec![None; crowds.len()];
+    }
+    let mut known: BTreeMap<Vec<i64>, Option<Vec<f64>>> = BTreeMap::new();
+    let name = |lengths: &[f64]| -> Vec<i64> {
+        lengths
+            .iter()
+            .map(|length| (length * 1000.0).round() as i64)
+            .collect()
+    };
+    let mut ask = |tries: &[Vec<f64>], who: &[usize]| {
+        // A pupil that was not asked for is NaN, and asked for when a group wants it.
+        let wanted: Vec<(Vec<i64>, &Vec<f64>, Vec<usize>)> = tries
+            .iter()
+            .filter_map(|lengths| {
+                let key = name(lengths);
+                let missing = match known.get(&key) {
+                    None => who.to_vec(),
+                    Some(None) => Vec::new(),
+                    Some(Some(shares)) => {
+                        who.iter().copied().filter(|at| shares[*at].is_nan()).collect()
+                    }
+                };
+                (!missing.is_empty()).then_some((key, lengths, missing))
+            })
+            .collect();
+        let told: Vec<Option<Vec<(usize, f64)>>> = wanted
+            .par_iter()
+            .map(|(_, lengths, missing)| {
+                let figure = family(lengths)?;
+                let ways = Ways::of(&figure, model);
+                let share = |at: &usize| {
+                    let pitch = mean_pitch(&ways, pupils[*at], activities, model, STRIDE);
+                    (*at, pitch.well)
+                };
+                Some(missing.iter().map(share).collect())
+            })
+            .collect();
+        for ((key, ..), told) in wanted.into_iter().zip(told) {
+            match told {
+                None => drop(known.insert(key, None)),
+                Some(told) => {
+                    let shares = known.entry(key).or_insert(None);
+                    let shares = shares.get_or_insert_with(|| vec![f64::NAN; pupils.len()]);
+                    for (at, share) in told {
+                        shares[at] = share;
+                    }
+                }
             }
-            mean
+        }
+        tries
+            .iter()
+            .map(|lengths| known.get(&name(lengths)).cloned().flatten())
+            .collect::<Vec<Option<Vec<f64>>>>()
+    };
+    let everyone: Vec<usize> = (0..pupils.len())
+        .filter(|at| crowds.iter().flatten().any(|one| one.0 == *at && one.1 > 0.0))
+        .collect();
+    let first = taped(even(ranges, FEW), ranges, TAPED);
+    let shares = ask(&first, &everyone);
+    let places = libm::pow(FEW as f64, 1.0 / ranges.len().max(1) as f64).min(PLACES as f64);
+    let widest = ranges
+        .iter()
+        .map(|range| range.most - range.least)
+        .fold(0.0, f64::max);
+    crowds
+        .iter()
+        .map(|crowd| {
+            let who: Vec<usize> = crowd.iter().filter(|one| one.1 > 0.0).map(|one| one.0).collect();
+            let whole: f64 = crowd.iter().map(|one| one.1.max(0.0)).sum();
+            let of = |shares: &Vec<f64>| {
+                let well = crowd.iter().filter(|one| one.1 > 0.0);
+                well.map(|(at, weight)| weight * shares[*at]).sum::<f64>() / whole
+            };
+            let mut starts: Vec<(&Vec<f64>, f64)> = std::iter::zip(&first, &shares)
+                .filter_map(|(lengths, shares)| Some((lengths, of(shares.as_ref()?))))
+                .collect();
+            if who.is_empty() {
+                return None;
+            }
+            // Those of equal share come smallest first, and the sort is stable.
+            starts.sort_by(|(_, a), (_, b)| (b / SAME).round().total_cmp(&(a / SAME).round()));
+            let mut best: Option<(Vec<f64>, f64)> = None;
+            for (lengths, reached) in starts.into_iter().take(STARTS) {
+                let (mut lengths, mut reached) = (lengths.clone(), reached);
+                let mut step = widest / places / 2.0;
+                while step >= TAPED / 2.0 {
+                    let tries = taped(around(&lengths, ranges, step.max(TAPED)), ranges, TAPED);
+                    let told = ask(&tries, &who);
+                    let mut better: Option<(&Vec<f64>, f64)> = None;
+                    for (lengths, shares) in std::iter::zip(&tries, &told) {
+                        let Some(share) = shares.as_ref().map(of) else { continue };
+                        if share > better.map_or(reached, |better| better.1) + SAME {
+                            better = Some((lengths, share));
+                        }
+                    }
+                    match better {
+                        Some((there, more)) => (lengths, reached) = (there.clone(), more),
+                        None => step /= 2.0,
+                    }
+                }
+                if best.as_ref().is_none_or(|(_, most)| reached > most + SAME) {
+                    best = Some((lengths, reached));
+                }
+            }
+            best.map(|best| best.0)
         })
         .collect()
 }
@@ -165,15 +318,15 @@ fn best_of(
     found
 }
 
-/// An even grid, the smallest lengths first.
-fn even(ranges: &[Range]) -> Vec<Vec<f64>> {
+/// An even grid of at most so many figures, the smallest lengths first.
+fn even(ranges: &[Range], figures: usize) -> Vec<Vec<f64>> {
     let free = ranges
         .iter()
         .filter(|range| range.most > range.least)
         .count()
         .max(1);
     let mut places = PLACES;
-    while places > 2 && (places as f64 - 1.0) > libm::pow(FIRST as f64, 1.0 / free as f64) {
+    while places > 2 && (places as f64 - 1.0) > libm::pow(figures as f64, 1.0 / free as f64) {
         places -= 1;
     }
     let mut tries = vec![Vec::new()];
@@ -226,6 +379,18 @@ fn around(lengths: &[f64], ranges: &[Range], step: f64) -> Vec<Vec<f64>> {
     }
     tries.retain(|tried| tried != lengths);
     tries.sort_by(|a, b| a.partial_cmp(b).unwrap_or(std::cmp::Ordering::Equal));
+    tries.dedup();
+    tries
+}
+
+/// Lengths on a coarser step, each once.
+fn taped(mut tries: Vec<Vec<f64>>, ranges: &[Range], step: f64) -> Vec<Vec<f64>> {
+    for lengths in &mut tries {
+        for (length, range) in lengths.iter_mut().zip(ranges) {
+            *length = ((*length / step).round() * step).clamp(range.least, range.most);
+            *length = millimetre(*length, range);
+        }
+    }
     tries.dedup();
     tries
 }

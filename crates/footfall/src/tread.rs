@@ -245,7 +245,7 @@ pub(crate) fn go(
     let Some(goer) = Goer::new(child, gait, model) else {
         return footfall;
     };
-    let nodes = Nodes::of(&goer, true);
+    let nodes = Nodes::of(&goer, true, 1);
     let mut judged = Judged::of(ways, &goer, foot, &nodes, landings);
     footfall.pitch = judged.verdict.pitch();
     footfall.chosen = judged.verdict.chosen(HALF_GRID);
@@ -263,16 +263,19 @@ pub(crate) fn go(
 }
 
 /// h and its fellows alone: what sizing asks for, many times over.
+///
+/// - `stride`: every how many places of the grid of z are looked at
 pub(crate) fn pitch(
     ways: &Ways,
     child: &Child,
     activity: &Activity,
     landings: &[f64],
     model: &Model,
+    stride: usize,
 ) -> Pitch {
     match Goer::new(child, &activity.gait, model) {
         Some(goer) => {
-            let nodes = Nodes::of(&goer, false);
+            let nodes = Nodes::of(&goer, false, stride);
             Judged::of(ways, &goer, activity.foot, &nodes, landings)
                 .verdict
                 .pitch()
@@ -297,7 +300,7 @@ impl<'a> Judged<'a> {
         let mut judged = Judged {
             paths: Vec::new(),
             routes: Vec::new(),
-            verdict: Verdict::new(goer.model),
+            verdict: Verdict::new(goer.model, nodes),
             chances: Chances::new(ways, goer, nodes, landings),
             alike: BTreeMap::new(),
             practice: follows
@@ -347,6 +350,9 @@ impl<'a> Judged<'a> {
         );
         if let Some(same) = self.alike.get(&key).and_then(|same| self.routes.get(*same)) {
             (route.p, route.pi_0) = (same.p, same.pi_0);
+        } else if !nodes.means() && !self.verdict.heeds(self.chances.most(&steps)) {
+            // Nowhere done half the time: it neither pitches well nor makes too easy.
+            self.alike.insert(key, number);
         } else {
             let products = self.chances.products(&steps);
             let Some(pi) = products.last() else { return };
@@ -373,7 +379,7 @@ impl<'a> Judged<'a> {
                 |place| !overlaps && stretch(place) >= goer.model.stretch - SAME_STRETCH,
                 |place| practised.iter().map(|product| product[place]).sum(),
             );
-            (route.p, route.pi_0) = (goer.can * nodes.mean(pi), pi[HALF_GRID]);
+            (route.p, route.pi_0) = (goer.can * nodes.mean(pi), pi[nodes.grid / 2]);
             self.alike.insert(key, number);
         }
         self.routes.push(route);

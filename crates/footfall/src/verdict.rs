@@ -1,6 +1,6 @@
 //! Whether a figure is well pitched for a child, z by z, and which route the child takes.
 
-use crate::chance::{GRID, HALF_GRID, WEIGHTS};
+use crate::chance::{Nodes, WEIGHTS};
 use crate::figures::Model;
 
 /// Expected good contacts that differ by less are equal: the route kept first is chosen.
@@ -17,6 +17,8 @@ pub(crate) struct Verdict {
     half: Vec<bool>,
     /// The well-pitched route with the most expected good contacts, and how many.
     best: Vec<Option<(usize, f64)>>,
+    /// Steps of the grid between two places.
+    stride: usize,
 }
 
 /// Shares of a child's possible selves.
@@ -31,13 +33,14 @@ pub struct Pitch {
 }
 
 impl Verdict {
-    pub fn new(model: &Model) -> Verdict {
+    pub fn new(model: &Model, nodes: &Nodes) -> Verdict {
         let [least, most] = model.well;
         Verdict {
             least: (least * PARTS).round() - 0.5,
             most: (most * PARTS).round() + 0.5,
-            half: vec![false; GRID],
-            best: vec![None; GRID],
+            half: vec![false; nodes.grid],
+            best: vec![None; nodes.grid],
+            stride: nodes.stride,
         }
     }
 
@@ -53,7 +56,7 @@ impl Verdict {
         fair: impl Fn(usize) -> bool,
         good: impl Fn(usize) -> f64,
     ) {
-        for place in 0..GRID {
+        for place in 0..self.best.len() {
             let parts = pi(place) * PARTS;
             if parts < self.least {
                 continue;
@@ -68,6 +71,11 @@ impl Verdict {
         }
     }
 
+    /// Whether a route whose chance is nowhere greater than this may change the verdict.
+    pub fn heeds(&self, most: f64) -> bool {
+        most * PARTS >= self.least
+    }
+
     /// The route chosen at a place of the grid.
     pub fn chosen(&self, place: usize) -> Option<usize> {
         self.best[place].map(|(route, _)| route)
@@ -75,19 +83,27 @@ impl Verdict {
 
     /// The place nearest to z = 0 at which the child is well pitched, the lower of two.
     pub fn nearest(&self) -> Option<usize> {
-        (0..=HALF_GRID)
-            .flat_map(|off| [HALF_GRID - off, HALF_GRID + off])
+        let middle = self.best.len() / 2;
+        (0..=middle)
+            .flat_map(|off| [middle - off, middle + off])
             .find(|place| self.best[*place].is_some())
     }
 
     /// The shares.
     pub fn pitch(&self) -> Pitch {
         let mut pitch = Pitch::default();
-        for (place, weight) in WEIGHTS.iter().enumerate() {
+        let weights = WEIGHTS.iter().step_by(self.stride);
+        for (place, weight) in weights.enumerate() {
             match (self.best[place], self.half[place]) {
                 (Some(_), _) => pitch.well += weight,
                 (None, true) => pitch.easy += weight,
                 (None, false) => pitch.hard += weight,
+            }
+        }
+        if self.stride > 1 {
+            let whole = pitch.well + pitch.easy + pitch.hard;
+            for share in [&mut pitch.well, &mut pitch.easy, &mut pitch.hard] {
+                *share /= whole;
             }
         }
         pitch

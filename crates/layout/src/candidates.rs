@@ -3,13 +3,14 @@
 use std::collections::BTreeMap;
 
 use children::{Child, Skill};
-use footfall::{Activity, Gait, Model, Pupil, Range};
+use footfall::{Activity, Crowd, Gait, Model, Range};
 use geo::Area;
 use ledger::Ledger;
 use marking::{Family, Figure, Look};
 use rayon::prelude::*;
 
 use crate::candidate::{Candidate, Yield};
+use crate::figures::{CAN_LEAST, par};
 use crate::millionth;
 use crate::week::full_turn;
 
@@ -87,16 +88,41 @@ pub fn candidates(
     ledger: &Ledger,
 ) -> Vec<Candidate> {
     let parts = parts(children);
-    let pairs: Vec<(&&'static dyn Family, &Part)> = kit
+    let made: Vec<Vec<Candidate>> = kit
         .families
-        .iter()
-        .flat_map(|family| parts.iter().map(move |part| (family, part)))
-        .collect();
-    let made: Vec<Option<Candidate>> = pairs
         .par_iter()
-        .map(|(family, part)| {
-            let activities = activities(**family, weights);
-            let figure = sized(**family, &activities, children, part, kit)?;
+        .map(|family| of_family(*family, &parts, children, weights, kit, ledger))
+        .collect();
+    let mut kept: Vec<Candidate> = Vec::new();
+    for candidate in made.into_iter().flatten() {
+        if !kept.iter().any(|other| other.figure == candidate.figure) {
+            kept.push(candidate);
+        }
+    }
+    kept
+}
+
+/// One family for each part that it suits in its own way.
+fn of_family(
+    family: &dyn Family,
+    parts: &[Part],
+    children: &[Child],
+    weights: &BTreeMap<Skill, f64>,
+    kit: &Kit,
+    ledger: &Ledger,
+) -> Vec<Candidate> {
+    let activities = open_to(activities(family, weights), children, ledger);
+    let mut figures: Vec<(&Part, Figure)> = Vec::new();
+    for (part, figure) in std::iter::zip(parts, sized(family, &activities, children, parts, kit)) {
+        if let Some(figure) = figure
+            && !figures.iter().any(|(_, other)| *other == figure)
+        {
+            figures.push((part, figure));
+        }
+    }
+    figures
+        .into_iter()
+        .filter_map(|(part, figure)| {
             let yields = yields(&figure, &activities, children, kit.model, ledger);
             let used = yields.iter().any(|gift| gift.e > 0.0);
             used.then(|| Candidate {
@@ -112,14 +138,24 @@ pub fn candidates(
                 figure,
             })
         })
-        .collect();
-    let mut kept: Vec<Candidate> = Vec::new();
-    for candidate in made.into_iter().flatten() {
-        if !kept.iter().any(|other| other.figure == candidate.figure) {
-            kept.push(candidate);
-        }
-    }
-    kept
+        .collect()
+}
+
+/// The activities whose skill is a target of some child: what nobody can do is no target,
+/// so no practice of it counts. Walking, which is no target, stays.
+fn open_to(activities: Vec<Activity>, children: &[Child], ledger: &Ledger) -> Vec<Activity> {
+    let least = ledger.number(CAN_LEAST);
+    let can = |skill: Skill| {
+        let mut known = children.iter().filter_map(|child| child.skills.get(&skill));
+        known.any(|ability| millionth(ability.can) >= least)
+    };
+    activities
+        .into_iter()
+        .filter(|activity| {
+            let gait = &activity.gait;
+            par(gait.skill).is_none() || can(gait.skill) || gait.name == "court" && can(Skill::Jump)
+        })
+        .collect()
 }
 
 /// A family's gaits with each foot that may lead, where they serve a weighted skill.
@@ -151,31 +187,28 @@ pub fn word(activity: &Activity) -> String {
     }
 }
 
-/// The figure whose free lengths suit most of the part, or the family's defaults where it
-/// leaves none free.
+/// For each part the figure whose free lengths suit most of it, or the family's defaults
+/// where it leaves none free.
 fn sized(
     family: &dyn Family,
     activities: &[Activity],
     children: &[Child],
-    part: &Part,
+    parts: &[Part],
     kit: &Kit,
-) -> Option<Figure> {
+) -> Vec<Option<Figure>> {
     /// Free lengths that are searched; the others keep their defaults. A brook's banks, a
     /// court's two gaps and a spot's size are the first of their families.
     const SEARCHED: usize = 2;
     let defaults = family.defaults();
-    if activities
-        .iter()
-        .all(|activity| activity.gait.name == "walk")
-    {
-        return family.make(&defaults, kit.look).ok();
-    }
     // One foot stands for both: no default tells them apart.
     let one_foot: Vec<Activity> = activities
         .iter()
         .filter(|activity| activity.foot != Some(children::Side::Left))
         .copied()
         .collect();
+    if one_foot.iter().all(|activity| activity.gait.name == "walk") {
+        return vec![family.make(&defaults, kit.look).ok(); parts.len()];
+    }
     let ranges: Vec<Range> = family
         .lengths()
         .iter()
@@ -185,13 +218,8 @@ fn sized(
             most: spec.most,
         })
         .collect();
-    let pupils: Vec<Pupil> = faces(children, part)
-        .into_iter()
-        .map(|(at, weight)| Pupil {
-            child: &children[at],
-            weight,
-        })
-        .collect();
+    let (pupils, crowds) = faces(children, parts);
+    let pupils: Vec<&Child> = pupils.into_iter().map(|at| &children[at]).collect();
     let make = |lengths: &[f64]| {
         let mut all = defaults.clone();
         all.iter_mut()
@@ -199,26 +227,35 @@ fn sized(
             .for_each(|(have, given)| *have = *given);
         family.make(&all, kit.look).ok()
     };
-    let best = footfall::size(make, &ranges, &pupils, &one_foot, kit.model)?;
-    make(&best.lengths)
+    footfall::size_for(make, &ranges, &pupils, &crowds, &one_foot, kit.model)
+        .into_iter()
+        .map(|lengths| make(&lengths?))
+        .collect()
 }
 
-/// A few children who stand for a part while lengths are searched, each with the weight of
-/// those it stands for: by age, evenly.
-fn faces(children: &[Child], part: &Part) -> Vec<(usize, f64)> {
-    /// Enough to tell the ends of a class from its middle.
-    const FACES: usize = 4;
-    let mut order = part.children.clone();
-    order.sort_by(|a, b| children[*a].age.total_cmp(&children[*b].age).then(a.cmp(b)));
-    let size = order.len().div_ceil(FACES).max(1);
-    order
-        .chunks(size)
-        .map(|chunk| {
-            let face = chunk[chunk.len() / 2];
+/// A few children who stand for the class while lengths are searched, and for each part
+/// those who stand for it, each with the weight of those it stands for: by age, evenly.
+fn faces(children: &[Child], parts: &[Part]) -> (Vec<usize>, Vec<Crowd>) {
+    /// Of each third: enough to tell the ends of a class from its middle.
+    const FACES: usize = 3;
+    let mut pupils = Vec::new();
+    let mut crowds: Vec<Crowd> = vec![Crowd::new(); parts.len()];
+    let thirds = if parts.len() > 1 { 1 } else { 0 };
+    let many = if parts.len() > 1 { FACES } else { 2 * FACES };
+    for (number, part) in parts.iter().enumerate().skip(thirds) {
+        let mut order = part.children.clone();
+        order.sort_by(|a, b| children[*a].age.total_cmp(&children[*b].age).then(a.cmp(b)));
+        for chunk in order.chunks(order.len().div_ceil(many).max(1)) {
             let count: f64 = chunk.iter().map(|at| f64::from(children[*at].count)).sum();
-            (face, count / f64::from(children[face].count.max(1)))
-        })
-        .collect()
+            crowds[number].push((pupils.len(), count));
+            if number > 0 {
+                // The whole class is its thirds.
+                crowds[0].push((pupils.len(), count));
+            }
+            pupils.push(chunk[chunk.len() / 2]);
+        }
+    }
+    (pupils, crowds)
 }
 
 /// e of every child and activity, rounded to 1e-6; zeros left out.

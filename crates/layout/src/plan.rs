@@ -9,7 +9,7 @@ use crate::candidate::{Candidate, Pose};
 use crate::millionth;
 use crate::place::search::{Found, Layout, Progress, Searcher, Work};
 use crate::place::site::{Laid, Site};
-use crate::programme::{Dealt, Limits, Programme, Question, Unsolved};
+use crate::programme::{Ceiling, Dealt, Limits, Programme, Question, Unsolved};
 use crate::rules::Surroundings;
 use crate::week::{Target, Week};
 
@@ -161,12 +161,18 @@ pub fn plan(
             (found, left_out)
         }
         None => {
-            let first = programme.choose(&Limits::default(), task.work.bound_nodes, &|| true)?;
+            let (first, ceiling) = programme.choose_under(
+                &Limits::default(),
+                task.work.bound_nodes,
+                &Ceiling::default(),
+                &|| true,
+            )?;
             let value = programme.value(&locked.keys().copied().collect::<Vec<_>>())?;
             let found = Found {
                 layout: locked,
                 value,
                 first,
+                ceiling,
                 stopped: false,
             };
             let left_out = left_out(question, &programme, &found, None)?;
@@ -200,7 +206,7 @@ pub fn plan(
         bound,
         proven: found.first.proven,
         stopped: found.stopped,
-        binds: binds(task, &programme, ledger)?,
+        binds: binds(task, &programme, &found.ceiling, ledger)?,
         left_out,
         checks: audit(&placed, &around, ledger),
     })
@@ -253,12 +259,18 @@ const TENTH: f64 = 0.1;
 const MINUTES: f64 = 5.0;
 
 /// What a little more would change, by the bound with markings taken as divisible.
-fn binds(task: &Task, programme: &Programme, ledger: &Ledger) -> Result<Vec<Binds>, Unsolved> {
+fn binds(
+    task: &Task,
+    programme: &Programme,
+    ceiling: &Ceiling,
+    ledger: &Ledger,
+) -> Result<Vec<Binds>, Unsolved> {
     let question = &task.question;
-    let bound = |programme: &Programme, limits: &Limits| -> Result<f64, Unsolved> {
-        Ok(programme.choose(limits, 0, &|| true)?.bound)
+    let bound = |programme: &Programme, limits: &Limits, known: &Ceiling| {
+        programme
+            .choose_under(limits, 0, known, &|| true)
+            .map(|(choice, _)| choice.bound)
     };
-    let now = bound(programme, &Limits::default())?;
     let (money, ground) = (question.budget * TENTH, question.free_area * TENTH);
     let richer = Limits {
         budget: Some(question.budget + money),
@@ -289,7 +301,8 @@ fn binds(task: &Task, programme: &Programme, ledger: &Ledger) -> Result<Vec<Bind
             targets: &targets,
             ..*question
         };
-        bound(&Programme::new(&question, ledger), &Limits::default())
+        let programme = Programme::new(&question, ledger);
+        bound(&programme, &Limits::default(), &Ceiling::default())
     };
     let longer = Week {
         minutes: task.week.minutes + MINUTES,
@@ -299,15 +312,28 @@ fn binds(task: &Task, programme: &Programme, ledger: &Ledger) -> Result<Vec<Bind
         staff: task.week.staff.saturating_add(1),
         ..task.week
     };
-    let row = |of, more, then: f64| Binds {
-        of,
-        more,
-        change: millionth(then - now),
+    let ((now, richer, wider), (longer, more_staff)) = rayon::join(
+        || {
+            (
+                bound(programme, &Limits::default(), ceiling),
+                bound(programme, &richer, ceiling),
+                bound(programme, &wider, ceiling),
+            )
+        },
+        || rayon::join(|| of_week(longer), || of_week(more_staff)),
+    );
+    let now = now?;
+    let row = |of, more, then: Result<f64, Unsolved>| -> Result<Binds, Unsolved> {
+        Ok(Binds {
+            of,
+            more,
+            change: millionth(then? - now),
+        })
     };
     Ok(vec![
-        row("money", money, bound(programme, &richer)?),
-        row("ground", ground, bound(programme, &wider)?),
-        row("time", MINUTES, of_week(longer)?),
-        row("staff", 1.0, of_week(more_staff)?),
+        row("money", money, richer)?,
+        row("ground", ground, wider)?,
+        row("time", MINUTES, longer)?,
+        row("staff", 1.0, more_staff)?,
     ])
 }

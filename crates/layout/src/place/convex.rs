@@ -17,17 +17,47 @@ pub(crate) const GAP: f64 = 1e-4;
 const HULL_WASTE: f64 = 0.02;
 
 /// A polygon as convex pieces that cover it: its hull where that wastes little, else
-/// triangles.
+/// triangles, joined as long as they stay convex (after Hertel and Mehlhorn).
 pub(crate) fn pieces(polygon: &Polygon<f64>) -> Vec<Ring> {
     let hull = polygon.convex_hull();
     let area = polygon.unsigned_area();
     if hull.unsigned_area() <= area * (1.0 + HULL_WASTE) {
         return vec![open(&hull)];
     }
-    polygon
+    let mut pieces: Vec<Ring> = polygon
         .earcut_triangles_iter()
         .map(|triangle| open(&triangle.to_polygon().convex_hull()))
-        .collect()
+        .collect();
+    let mut one = 0;
+    while one < pieces.len() {
+        let joined = (one + 1..pieces.len())
+            .find_map(|other| Some((other, join(&pieces[one], &pieces[other])?)));
+        match joined {
+            Some((other, ring)) => {
+                pieces[one] = ring;
+                pieces.remove(other);
+            }
+            None => one += 1,
+        }
+    }
+    pieces
+}
+
+/// Two convex rings that share an edge as one, where that is convex too.
+fn join(a: &Ring, b: &Ring) -> Option<Ring> {
+    let (here, there) = (0..a.len()).find_map(|i| {
+        let (from, to) = (a[i], a[(i + 1) % a.len()]);
+        let there = (0..b.len()).find(|j| b[*j] == to && b[(j + 1) % b.len()] == from)?;
+        Some((i, there))
+    })?;
+    let mut ring: Ring = (1..=a.len()).map(|k| a[(here + k) % a.len()]).collect();
+    ring.extend((2..b.len()).map(|k| b[(there + k) % b.len()]));
+    let many = ring.len();
+    let turns = |k: usize| {
+        let (p, q, r) = (ring[k], ring[(k + 1) % many], ring[(k + 2) % many]);
+        (q.x - p.x) * (r.y - q.y) - (q.y - p.y) * (r.x - q.x)
+    };
+    (0..many).all(|k| turns(k) >= 0.0).then_some(ring)
 }
 
 /// The corners of a polygon's outer ring, the last not repeated.
@@ -66,22 +96,51 @@ impl Halves {
             .fold(f64::INFINITY, f64::min)
     }
 
-    /// The stretch of the line y that is not clear; `None` where all of it is.
-    pub(crate) fn stretch(&self, y: f64) -> Option<(f64, f64)> {
-        if y < self.low.y - GAP || y > self.high.y + GAP {
-            return None;
-        }
-        let (mut low, mut high) = (self.low.x - GAP, self.high.x + GAP);
+    /// The stretches of lines y = const that are not clear.
+    pub(crate) fn stretches(&self) -> Stretches {
+        let mut stretches = Stretches {
+            low: vec![(self.low.x - GAP, 0.0)],
+            high: vec![(self.high.x + GAP, 0.0)],
+            flat: (self.low.y - GAP, self.high.y + GAP),
+        };
         for (n, c) in &self.sides {
-            let rest = c + GAP - n.y * y;
+            let line = ((c + GAP) / n.x, n.y / n.x);
             if n.x > 0.0 {
-                high = high.min(rest / n.x);
+                stretches.high.push(line);
             } else if n.x < 0.0 {
-                low = low.max(rest / n.x);
-            } else if rest < 0.0 {
-                return None;
+                stretches.low.push(line);
+            } else {
+                let y = (c + GAP) / n.y;
+                if n.y > 0.0 {
+                    stretches.flat.1 = stretches.flat.1.min(y);
+                } else {
+                    stretches.flat.0 = stretches.flat.0.max(y);
+                }
             }
         }
+        stretches
+    }
+}
+
+/// A convex body as the lines x = a - b y that hold it on either side.
+pub(crate) struct Stretches {
+    low: Vec<(f64, f64)>,
+    high: Vec<(f64, f64)>,
+    flat: (f64, f64),
+}
+
+impl Stretches {
+    /// The stretch at y; `None` where all is clear.
+    pub(crate) fn at(&self, y: f64) -> Option<(f64, f64)> {
+        if y < self.flat.0 || y > self.flat.1 {
+            return None;
+        }
+        let low = self.low.iter().map(|(a, b)| a - b * y);
+        let high = self.high.iter().map(|(a, b)| a - b * y);
+        let (low, high) = (
+            low.fold(f64::NEG_INFINITY, f64::max),
+            high.fold(f64::INFINITY, f64::min),
+        );
         (low <= high).then_some((low, high))
     }
 }

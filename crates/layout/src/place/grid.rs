@@ -47,21 +47,19 @@ impl Grid {
 
     /// Columns of the places between two x, ends included; as a half-open range.
     fn between(&self, from: f64, to: f64) -> (usize, usize) {
-        let first = ((from - self.low.x) / self.step).ceil().max(0.0);
-        let last = ((to - self.low.x) / self.step).floor() + 1.0;
-        (
-            first.min(self.columns as f64) as usize,
-            last.clamp(0.0, self.columns as f64) as usize,
+        between(
+            (from - self.low.x) / self.step,
+            (to - self.low.x) / self.step,
+            self.columns,
         )
     }
 
     /// Rows that a box spans, as a half-open range.
     fn rows_between(&self, from: f64, to: f64) -> (usize, usize) {
-        let first = ((from - self.low.y) / self.step).ceil().max(0.0);
-        let last = ((to - self.low.y) / self.step).floor() + 1.0;
-        (
-            first.min(self.rows as f64) as usize,
-            last.clamp(0.0, self.rows as f64) as usize,
+        between(
+            (from - self.low.y) / self.step,
+            (to - self.low.y) / self.step,
+            self.rows,
         )
     }
 
@@ -90,22 +88,51 @@ impl Grid {
         map
     }
 
-    /// Takes out the places that lie in a convex body.
-    pub(crate) fn take_out(&self, map: &mut Map, body: &Halves) {
-        let (first, last) = self.rows_between(
-            body.low.y - super::convex::GAP,
-            body.high.y + super::convex::GAP,
-        );
+    /// No place.
+    pub(crate) fn none(&self) -> Map {
+        let words = self.columns.div_ceil(64);
+        Map {
+            words,
+            bits: vec![0; words * self.rows],
+        }
+    }
+
+    /// Takes out, or puts in, the places that lie in a convex body.
+    pub(crate) fn mark(&self, map: &mut Map, body: &Halves, on: bool) {
+        let gap = super::convex::GAP;
+        let (first, last) = self.rows_between(body.low.y - gap, body.high.y + gap);
+        let stretch = body.stretches();
         for row in first..last {
-            if let Some((from, to)) = body.stretch(self.low.y + self.step * row as f64) {
+            if let Some((from, to)) = stretch.at(self.low.y + self.step * row as f64) {
                 let (from, to) = self.between(from, to);
-                map.set(row, from, to, false);
+                map.set(row, from, to, on);
             }
         }
     }
 }
 
+/// The whole numbers from `from` to `to`, ends included, of those under `many`; half-open.
+fn between(from: f64, to: f64, many: usize) -> (usize, usize) {
+    // A cast cuts toward 0 and holds what is out of range; a library call for each row of
+    // each body would cost more than all else.
+    let down = from as usize;
+    let first = down + usize::from((down as f64) < from);
+    let last = if to < 0.0 { 0 } else { (to as usize).saturating_add(1) };
+    (first.min(many), last.min(many))
+}
+
 impl Map {
+    /// Places that are in this map and in none of the others.
+    pub(crate) fn without<'a>(&self, others: impl Iterator<Item = &'a Map>) -> Map {
+        let mut left = self.clone();
+        for other in others {
+            for (bits, gone) in left.bits.iter_mut().zip(&other.bits) {
+                *bits &= !gone;
+            }
+        }
+        left
+    }
+
     fn set(&mut self, row: usize, from: usize, to: usize, on: bool) {
         if from >= to {
             return;
@@ -134,6 +161,18 @@ impl Map {
             .iter()
             .map(|bits| bits.count_ones() as usize)
             .sum()
+    }
+
+    /// Row and column of the first and the last place that is left in each row.
+    pub(crate) fn ends(&self) -> impl Iterator<Item = (usize, [usize; 2])> + '_ {
+        let rows = self.bits.chunks(self.words.max(1)).enumerate();
+        rows.filter_map(|(row, line)| {
+            let first = line.iter().position(|bits| *bits != 0)?;
+            let last = line.iter().rposition(|bits| *bits != 0)?;
+            let low = first * 64 + line[first].trailing_zeros() as usize;
+            let high = last * 64 + 63 - line[last].leading_zeros() as usize;
+            Some((row, [low, high]))
+        })
     }
 
     /// Row and column of the places that are left.

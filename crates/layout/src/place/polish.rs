@@ -65,10 +65,9 @@ impl Searcher<'_> {
                 .map(|(_, laid)| laid)
         };
         let mirrored: Vec<Stance> = if candidate.mirrors {
-            let turns = &self.site.turns;
-            turns
-                .par_iter()
-                .filter_map(|turn| self.site.stance(candidate, *turn, true))
+            (0..self.site.turns.len())
+                .into_par_iter()
+                .filter_map(|which| self.site.stance((number, candidate), which, true))
                 .collect()
         } else {
             Vec::new()

@@ -14,7 +14,7 @@ use rayon::prelude::*;
 use super::chance::Chance;
 use super::site::{Laid, Site, Stance};
 use crate::candidate::Candidate;
-use crate::programme::{Choice, Limits, Programme, Unsolved};
+use crate::programme::{Ceiling, Choice, Limits, Programme, Unsolved};
 
 /// How much the search may do, in counts: the same answer on every machine.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -29,6 +29,8 @@ pub struct Work {
     pub sets: usize,
     /// Steps of each chain that exchanges figures.
     pub steps: usize,
+    /// Steps without a better layout after which a chain ends.
+    pub idle: usize,
     /// Rounds of improving poses when the set is settled.
     pub polish: usize,
 }
@@ -37,12 +39,13 @@ impl Default for Work {
     /// About half a minute for a large class on a large yard, on two cores.
     fn default() -> Work {
         Work {
-            bound_nodes: 600,
-            set_nodes: 60,
-            orders: 48,
+            bound_nodes: 200,
+            set_nodes: 8,
+            orders: 24,
             sets: 4,
-            steps: 120,
-            polish: 2,
+            steps: 300,
+            idle: 100,
+            polish: 1,
         }
     }
 }
@@ -61,7 +64,10 @@ pub enum Progress {
 }
 
 /// Of the bound: a gap this small is not worth the exchange.
-const ENOUGH: f64 = 1e-3;
+const ENOUGH: f64 = 3e-3;
+
+/// Of Z: how near a set to lay must come to the best one of its size.
+const NEAR_ENOUGH: f64 = 1e-2;
 
 /// Chains of the exchange; a count of its own, never that of the threads.
 const CHAINS: u64 = 4;
@@ -88,6 +94,7 @@ pub(crate) struct Found {
     pub(crate) layout: Layout,
     pub(crate) value: f64,
     pub(crate) first: Choice,
+    pub(crate) ceiling: Ceiling,
     pub(crate) stopped: bool,
 }
 
@@ -96,14 +103,19 @@ impl<'a> Searcher<'a> {
     pub(crate) fn stances(candidates: &[Candidate], site: &Site) -> Vec<Vec<Stance>> {
         candidates
             .par_iter()
-            .map(|candidate| {
+            .enumerate()
+            .map(|(number, candidate)| {
                 if candidate.refused || candidate.locked.is_some() {
                     return Vec::new();
                 }
-                site.turns
-                    .iter()
-                    .filter_map(|turn| site.stance(candidate, *turn, false))
-                    .collect()
+                let mut stances: Vec<Stance> = Vec::new();
+                for which in 0..site.turns.len() {
+                    if let Some(mut stance) = site.stance((number, candidate), which, false) {
+                        stance.twin = stances.iter().any(|other| other.covers_as(&stance));
+                        stances.push(stance);
+                    }
+                }
+                stances
             })
             .collect()
     }
@@ -122,13 +134,18 @@ impl<'a> Searcher<'a> {
             }
             go
         };
-        let first = self
+        let enough = Limits {
+            near: ENOUGH,
+            ..Limits::default()
+        };
+        let (first, ceiling) = self
             .programme
-            .choose(&Limits::default(), self.work.bound_nodes, &|| {
+            .choose_under(&enough, self.work.bound_nodes, &Ceiling::default(), &|| {
                 go_on(Progress::Bounding)
             })?;
         let mut limits = Limits {
             apart: nowhere,
+            near: NEAR_ENOUGH,
             ..Limits::default()
         };
         let mut wanted: BTreeMap<usize, f64> = BTreeMap::new();
@@ -144,9 +161,12 @@ impl<'a> Searcher<'a> {
                     .iter()
                     .any(|k| limits.apart.contains(&vec![*k]))
             {
+                let nodes = self.work.set_nodes;
+                let bounding = || go_on(Progress::Bounding);
                 choice = self
                     .programme
-                    .choose(&limits, self.work.set_nodes, &|| go_on(Progress::Bounding))?;
+                    .choose_under(&limits, nodes, &ceiling, &bounding)?
+                    .0;
             }
             for number in &choice.chosen {
                 *wanted.entry(*number).or_default() += 1.0;
@@ -174,7 +194,7 @@ impl<'a> Searcher<'a> {
         if best.0 < enough && go_on(Progress::Exchanging(0, self.work.steps, best.0)) {
             let chains: Vec<(f64, Layout)> = (0..CHAINS)
                 .into_par_iter()
-                .map(|chain| self.exchange(chain, &best, enough, &wanted, &go_on))
+                .map(|chain| self.exchange(chain, &best, enough, (&ceiling, &wanted), &go_on))
                 .collect::<Result<_, Unsolved>>()?;
             for chain in chains {
                 if chain.0 > best.0 {
@@ -187,6 +207,7 @@ impl<'a> Searcher<'a> {
             value: best.0,
             layout: best.1,
             first,
+            ceiling,
             stopped,
         })
     }
@@ -283,9 +304,10 @@ impl<'a> Searcher<'a> {
         /// Share of the other turns that are tried.
         const FAN: f64 = 0.35;
         let along = |p: &Coord<f64>| p.x * way.x + p.y * way.y;
-        let mut best: Option<(f64, Laid)> = None;
+        let mut best: Option<(f64, &Stance, Coord<f64>)> = None;
         for (at, stance) in self.stances[number].iter().enumerate() {
-            if at >= 8 && chance.share() > FAN {
+            let tried = at < 8 || chance.share() <= FAN;
+            if stance.twin || !tried {
                 continue;
             }
             let room = stance.room(layout.values());
@@ -300,10 +322,11 @@ impl<'a> Searcher<'a> {
                 .fold(f64::INFINITY, f64::min);
             let score = along(&place) + tail;
             if best.as_ref().is_none_or(|best| score > best.0 + 1e-9) {
-                best = Some((score, stance.laid(room.slide(place, way))));
+                best = Some((score, stance, place));
             }
         }
-        best.map(|best| best.1)
+        let (_, stance, place) = best?;
+        Some(stance.laid(stance.slide(place, way, layout.values())))
     }
 
     /// One chain of exchanges: some figures out, others in, the better kept, now and then a
@@ -313,22 +336,22 @@ impl<'a> Searcher<'a> {
         chain: u64,
         start: &(f64, Layout),
         enough: f64,
-        wanted: &BTreeMap<usize, f64>,
+        (ceiling, wanted): (&Ceiling, &BTreeMap<usize, f64>),
         go_on: &(dyn Fn(Progress) -> bool + Sync),
     ) -> Result<(f64, Layout), Unsolved> {
         let mut chance = Chance::new(self.seed, 0xE0 + chain);
         let mut values: BTreeMap<Vec<usize>, f64> = BTreeMap::new();
         let mut best = start.clone();
         let mut here = start.clone();
-        let mut alone = Vec::new();
-        for number in 0..self.candidates.len() {
-            let worth = self.programme.value(&[number])?;
-            alone.push(worth / self.candidates[number].area.max(1.0));
-        }
+        let mut idle = 0;
         for step in 0..self.work.steps {
-            if best.0 >= enough || !go_on(Progress::Exchanging(step, self.work.steps, best.0)) {
+            if best.0 >= enough
+                || idle >= self.work.idle
+                || !go_on(Progress::Exchanging(step, self.work.steps, best.0))
+            {
                 break;
             }
+            idle += 1;
             let mut layout = here.1.clone();
             let mut open: Vec<usize> = layout
                 .keys()
@@ -348,10 +371,16 @@ impl<'a> Searcher<'a> {
                     layout.remove(number);
                 }
             }
+            let mut with = self.numbers(&layout);
+            let bare = ceiling.over(&with);
             let mut order: Vec<(f64, usize)> = (0..self.candidates.len())
                 .filter(|k| !layout.contains_key(k) && !self.stances[*k].is_empty())
                 .map(|k| {
-                    let pull = alone[k] * (1.0 + wanted.get(&k).copied().unwrap_or(0.0));
+                    // What the planes let it add to what stands, by the ground it takes.
+                    with.push(k);
+                    let adds = (ceiling.over(&with) - bare) / self.candidates[k].area.max(1.0);
+                    with.pop();
+                    let pull = adds * adds * (1.0 + wanted.get(&k).copied().unwrap_or(0.0));
                     // The exponential race: a figure comes early in proportion to its pull.
                     (-libm::log(1.0 - chance.share()) / pull.max(1e-12), k)
                 })
@@ -374,6 +403,14 @@ impl<'a> Searcher<'a> {
                 }
             }
             let numbers = self.numbers(&layout);
+            /// Of Z: how much worse may be kept at the start of a chain.
+            const WARM: f64 = 0.01;
+            let cold = 1.0 - step as f64 / self.work.steps as f64;
+            let least = here.0 - WARM * cold * chance.share();
+            // What the planes hold down need not be solved for.
+            if ceiling.over(&numbers) <= least {
+                continue;
+            }
             let value = match values.get(&numbers) {
                 Some(value) => *value,
                 None => {
@@ -382,12 +419,10 @@ impl<'a> Searcher<'a> {
                     value
                 }
             };
-            /// Of Z: how much worse may be kept at the start of a chain.
-            const WARM: f64 = 0.01;
-            let cold = 1.0 - step as f64 / self.work.steps as f64;
-            if value > here.0 - WARM * cold * chance.share() {
+            if value > least {
                 here = (value, layout);
                 if here.0 > best.0 + 1e-12 {
+                    idle = 0;
                     best = here.clone();
                 }
             }

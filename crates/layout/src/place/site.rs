@@ -1,5 +1,8 @@
 //! The free ground as figures meet it, and where a figure may lie among others.
 
+use std::collections::BTreeMap;
+use std::sync::{Arc, Mutex, PoisonError};
+
 use geo::{Coord, MultiPolygon};
 
 use super::convex::{Halves, Ring, meets, pieces};
@@ -26,6 +29,11 @@ pub(crate) struct Stance {
     bodies: Vec<Halves>,
     grid: Grid,
     map: Map,
+    /// Its number among all stances of a search.
+    pub(crate) serial: usize,
+    /// Whether an earlier stance of the figure covers the same shape of ground: it packs
+    /// no better.
+    pub(crate) twin: bool,
 }
 
 /// A figure laid.
@@ -34,11 +42,14 @@ pub(crate) struct Laid {
     pub(crate) pose: Pose,
     /// Convex pieces of the envelope, in the yard.
     pub(crate) pieces: Vec<Ring>,
+    /// What it takes of the places of stances, by their serial numbers; worked out when
+    /// first asked, and shared by all layouts in which the figure lies so.
+    shadows: Arc<Mutex<BTreeMap<usize, Arc<Map>>>>,
 }
 
 /// Places of a grid, and its finest step in metres. A slot narrower than the step may be
 /// missed at one turn; what is laid is then slid until it touches.
-const PLACES: f64 = 30_000.0;
+const PLACES: f64 = 12_000.0;
 const FINEST: f64 = 0.1;
 
 /// Turns of the fan between the walls' own, radians.
@@ -68,13 +79,18 @@ impl Site {
         })
     }
 
-    /// What the bare ground leaves a figure at one turn; `None` where it fits nowhere.
+    /// What the bare ground leaves a figure at one of the turns; `None` where it fits
+    /// nowhere.
+    ///
+    /// - `number`: the candidate's
     pub(crate) fn stance(
         &self,
-        candidate: &Candidate,
-        turn: f64,
+        (number, candidate): (usize, &Candidate),
+        which: usize,
         mirrored: bool,
     ) -> Option<Stance> {
+        let turn = *self.turns.get(which)?;
+        let serial = (number * self.turns.len() + which) * 2 + usize::from(mirrored);
         let still = Pose {
             at: Coord { x: 0.0, y: 0.0 },
             turn,
@@ -89,7 +105,7 @@ impl Site {
         let grid = Grid::over(self.low - corner, self.high - corner, PLACES, FINEST);
         let mut map = grid.inside(&self.edges, corner);
         for body in &bodies {
-            grid.take_out(&mut map, body);
+            grid.mark(&mut map, body, false);
         }
         (map.count() > 0).then_some(Stance {
             turn,
@@ -98,6 +114,8 @@ impl Site {
             bodies,
             grid,
             map,
+            serial,
+            twin: false,
         })
     }
 }
@@ -122,36 +140,107 @@ impl Laid {
         Laid {
             pose,
             pieces: pieces_at(candidate, &pose),
+            shadows: Arc::default(),
         }
+    }
+
+    /// The places of a stance's grid that this figure takes.
+    fn shadow(&self, stance: &Stance) -> Arc<Map> {
+        // A poisoned lock holds whole maps all the same.
+        let mut shadows = self
+            .shadows
+            .lock()
+            .unwrap_or_else(PoisonError::into_inner);
+        let shadow = shadows.entry(stance.serial).or_insert_with(|| {
+            let mut map = stance.grid.none();
+            for theirs in &self.pieces {
+                for ours in &stance.pieces {
+                    stance.grid.mark(&mut map, &meets(theirs, ours), true);
+                }
+            }
+            Arc::new(map)
+        });
+        Arc::clone(shadow)
     }
 }
 
 /// The places that `others` leave to a stance.
 pub(crate) struct Room<'a> {
     stance: &'a Stance,
-    others: Vec<Halves>,
     map: Map,
 }
 
 impl Stance {
+    /// Whether two stances cover the same shape, apart from where it lies.
+    pub(crate) fn covers_as(&self, other: &Stance) -> bool {
+        /// Metres: under the gap that pieces keep.
+        const SAME: f64 = 1e-5;
+        let lowest = |stance: &Stance| {
+            let corners = stance.pieces.iter().flatten();
+            corners.fold((f64::INFINITY, f64::INFINITY), |low, p| {
+                (low.0.min(p.x), low.1.min(p.y))
+            })
+        };
+        let (ours, theirs) = (lowest(self), lowest(other));
+        let by = Coord {
+            x: ours.0 - theirs.0,
+            y: ours.1 - theirs.1,
+        };
+        self.pieces.len() == other.pieces.len()
+            && self.pieces.iter().all(|piece| {
+                other.pieces.iter().any(|twin| {
+                    twin.len() == piece.len()
+                        && piece.iter().all(|p| {
+                            let near = |q: &Coord<f64>| {
+                                let off = *p - *q - by;
+                                off.x.abs() <= SAME && off.y.abs() <= SAME
+                            };
+                            twin.iter().any(near)
+                        })
+                })
+            })
+    }
+
     /// The places that others leave.
     pub(crate) fn room<'a, 'b>(&'a self, others: impl Iterator<Item = &'b Laid>) -> Room<'a> {
-        let mut bodies = Vec::new();
-        let mut map = self.map.clone();
-        for other in others {
-            for theirs in &other.pieces {
-                for ours in &self.pieces {
-                    let body = meets(theirs, ours);
-                    self.grid.take_out(&mut map, &body);
-                    bodies.push(body);
-                }
-            }
-        }
+        let shadows: Vec<Arc<Map>> = others.map(|other| other.shadow(self)).collect();
         Room {
             stance: self,
-            others: bodies,
-            map,
+            map: self.map.without(shadows.iter().map(Arc::as_ref)),
         }
+    }
+
+    /// Slides a free place along `way` and then across it, as far as it goes within a step
+    /// of the grid: so that what is laid touches.
+    pub(crate) fn slide<'b>(
+        &self,
+        at: Coord<f64>,
+        way: Coord<f64>,
+        others: impl Iterator<Item = &'b Laid>,
+    ) -> Coord<f64> {
+        /// Halvings of a step: to a tenth of a millimetre.
+        const HALVINGS: u32 = 10;
+        let others: Vec<Halves> = others
+            .flat_map(|other| &other.pieces)
+            .flat_map(|theirs| self.pieces.iter().map(move |ours| meets(theirs, ours)))
+            .collect();
+        let bodies = || self.bodies.iter().chain(&others);
+        let across = Coord {
+            x: -way.y,
+            y: way.x,
+        };
+        let mut here = at;
+        for way in [way, across, way] {
+            let mut go = self.grid.step;
+            for _ in 0..HALVINGS {
+                let there = here + way * go;
+                if bodies().all(|body| body.clear_of(there)) {
+                    here = there;
+                }
+                go /= 2.0;
+            }
+        }
+        here
     }
 
     /// The laid figure with its origin at `at`.
@@ -168,6 +257,7 @@ impl Stance {
                 .iter()
                 .map(|piece| piece.iter().map(|p| *p + at).collect())
                 .collect(),
+            shadows: Arc::default(),
         }
     }
 }
@@ -184,45 +274,14 @@ impl Room<'_> {
         self.map.count()
     }
 
-    /// The place farthest along `way`; of equals the first.
+    /// The place farthest along `way`: the first or the last of its row.
     pub(crate) fn farthest(&self, way: Coord<f64>) -> Option<Coord<f64>> {
         let along = |p: &Coord<f64>| p.x * way.x + p.y * way.y;
-        self.places()
+        let place = |row, column| self.stance.grid.place(row, column);
+        self.map
+            .ends()
+            .map(|(row, [low, high])| place(row, if way.x > 0.0 { high } else { low }))
             .max_by(|a, b| along(a).total_cmp(&along(b)).then(b.x.total_cmp(&a.x)))
-    }
-
-    fn free(&self, at: Coord<f64>) -> bool {
-        self.stance
-            .bodies
-            .iter()
-            .chain(&self.others)
-            .all(|body| body.clear_of(at))
-    }
-
-    /// Slides a free place along `way` and then across it, as far as it goes within a step
-    /// of the grid: so that what is laid touches.
-    pub(crate) fn slide(&self, at: Coord<f64>, way: Coord<f64>) -> Coord<f64> {
-        /// Halvings of a step: to a tenth of a millimetre.
-        const HALVINGS: u32 = 10;
-        let mut here = at;
-        for way in [
-            way,
-            Coord {
-                x: -way.y,
-                y: way.x,
-            },
-            way,
-        ] {
-            let mut go = self.stance.grid.step;
-            for _ in 0..HALVINGS {
-                let there = here + way * go;
-                if self.free(there) {
-                    here = there;
-                }
-                go /= 2.0;
-            }
-        }
-        here
     }
 }
 

@@ -12,7 +12,7 @@ use std::rc::Rc;
 use microlp::{ComparisonOp, OptimizationDirection, Problem, Solution, SolveOutcome, Variable};
 use rayon::prelude::*;
 
-use super::cuts::Cut;
+use super::cuts::{Ceiling, Cut};
 use super::{Choice, Limits, Programme, Unsolved, unsolved};
 
 /// Of Z: a plane that cuts off less is not worth its row, and a node that promises less is
@@ -63,6 +63,8 @@ struct Search<'a> {
     x: Vec<Variable>,
     theta: Vec<Variable>,
     pool: Vec<Cut>,
+    /// Minutes of worth by which the answer may miss the best.
+    near: f64,
     values: BTreeMap<Vec<usize>, f64>,
     best: (f64, Vec<usize>),
 }
@@ -79,6 +81,18 @@ impl Programme {
         nodes: u64,
         go_on: &dyn Fn() -> bool,
     ) -> Result<Choice, Unsolved> {
+        Ok(self.choose_under(limits, nodes, &Ceiling::default(), go_on)?.0)
+    }
+
+    /// The same, with the planes that the search went by; those of an earlier search of
+    /// this programme hold under any limits and save finding them again.
+    pub(crate) fn choose_under(
+        &self,
+        limits: &Limits,
+        nodes: u64,
+        known: &Ceiling,
+        go_on: &dyn Fn() -> bool,
+    ) -> Result<(Choice, Ceiling), Unsolved> {
         let locked: Vec<usize> = (0..self.items.len())
             .filter(|at| self.items[*at].locked)
             .collect();
@@ -87,15 +101,19 @@ impl Programme {
             rows: self.set_rows(limits),
             x: Vec::new(),
             theta: Vec::new(),
-            pool: Vec::new(),
+            pool: known.pool.clone(),
+            near: limits.near.max(0.0) * self.asked,
             values: BTreeMap::new(),
             best: (0.0, locked.clone()),
         };
         search.try_set(locked)?;
-        if self.asked == 0.0 {
-            return Ok(search.answer(0.0, true, 0));
-        }
-        search.run(nodes, go_on)
+        let choice = if self.asked == 0.0 {
+            search.answer(0.0, true, 0)
+        } else {
+            search.run(nodes, go_on)?
+        };
+        let most = self.groups.iter().map(|group| search.most(group)).collect();
+        Ok((choice, Ceiling::new(self, std::mem::take(&mut search.pool), most)))
     }
 
     /// Rows that say which sets are allowed: (item, factor) summed, at most.
@@ -161,8 +179,9 @@ impl Search<'_> {
                 return Ok(self.answer(self.best.0, true, done));
             };
             height = height.min(node.height);
-            if node.height <= self.best.0 + near {
-                return Ok(self.answer(node.height.max(self.best.0), true, done));
+            if node.height <= self.best.0 + near.max(self.near) {
+                let proven = node.height <= self.best.0 + near;
+                return Ok(self.answer(node.height.max(self.best.0), proven, done));
             }
             if done >= nodes || !go_on() {
                 return Ok(self.answer(height, false, done));

@@ -36,6 +36,53 @@ impl Cut {
     }
 }
 
+/// Planes above the value of any set: what a set is worth at most, without solving for it.
+#[derive(Clone, Debug, Default)]
+pub(crate) struct Ceiling {
+    /// By group its planes: start and slope by number of candidate.
+    planes: Vec<Vec<(f64, Vec<f64>)>>,
+    /// By group: every target met.
+    most: Vec<f64>,
+    asked: f64,
+    /// All planes as the search knows them.
+    pub(super) pool: Vec<Cut>,
+}
+
+impl Ceiling {
+    pub(super) fn new(programme: &Programme, pool: Vec<Cut>, most: Vec<f64>) -> Ceiling {
+        let mut planes = vec![Vec::new(); most.len()];
+        for cut in &pool {
+            let [group] = cut.groups[..] else { continue };
+            let mut slope = vec![0.0; programme.items.len()];
+            for (item, steep) in programme.items.iter().zip(&cut.slope) {
+                slope[item.number] = *steep;
+            }
+            planes[group].push((cut.start, slope));
+        }
+        Ceiling {
+            planes,
+            most,
+            asked: programme.asked,
+            pool,
+        }
+    }
+
+    /// No less than Z of the set.
+    pub(crate) fn over(&self, set: &[usize]) -> f64 {
+        let groups = std::iter::zip(&self.planes, &self.most).map(|(planes, most)| {
+            let heights = planes
+                .iter()
+                .map(|(start, slope)| start + set.iter().map(|at| slope[*at]).sum::<f64>());
+            heights.fold(*most, f64::min)
+        });
+        if self.asked > 0.0 {
+            groups.sum::<f64>() / self.asked
+        } else {
+            0.0
+        }
+    }
+}
+
 /// Prices of one group, each at least 0.
 struct Prices {
     /// Of a minute.

@@ -20,6 +20,8 @@ use crate::figures as fig;
 use crate::millionth;
 use crate::week::{Target, Time};
 
+pub(crate) use cuts::Ceiling;
+
 /// All that the choice knows.
 #[derive(Clone, Copy, Debug)]
 pub struct Question<'a> {
@@ -143,6 +145,8 @@ pub struct Limits {
     pub budget: Option<f64>,
     /// Ground, where it differs, m².
     pub area: Option<f64>,
+    /// Of Z: the search may end when bound and value are this near each other.
+    pub near: f64,
 }
 
 /// The best set and the proof.

@@ -195,6 +195,7 @@ pub const WORK: Work = Work {
     orders: 16,
     sets: 3,
     steps: 12,
+    idle: 12,
     polish: 1,
 };
 
