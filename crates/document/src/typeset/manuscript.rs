@@ -244,7 +244,15 @@ impl Manuscript {
         self.text.push_str("#pagebreak(weak: true)\n");
     }
 
-    fn keep(&mut self, scene: &Scene) -> String {
+    /// The typesetter's own words, for what no other part says; the user's go through
+    /// [`string`] first.
+    pub(crate) fn code(&mut self, code: &str) {
+        self.text.push_str(code);
+        self.text.push('\n');
+    }
+
+    /// Keeps a drawing; its name in the typesetter's language.
+    pub(crate) fn keep(&mut self, scene: &Scene) -> String {
         let name = format!("figure-{}.svg", self.figures.len() + 1);
         self.figures.insert(name.clone(), svg::figure(scene));
         name

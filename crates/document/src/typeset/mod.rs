@@ -3,5 +3,6 @@
 mod manuscript;
 mod press;
 
+pub(crate) use manuscript::string;
 pub use manuscript::{Column, Manuscript};
 pub use press::{Fault, press};

@@ -245,3 +245,4 @@ doc-column-measure = read
 doc-measure-along = along
 doc-measure-left = left
 doc-line = { $from } to { $to }
+doc-kind-plan = yard plan
