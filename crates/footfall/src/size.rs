@@ -138,9 +138,7 @@ fn pitches(
     let ways = Ways::of(figure, model);
     pupils
         .par_iter()
-        .map(|pupil| {
-            mean_pitch(&ways, pupil.child, activities, model, 1)
-        })
+        .map(|pupil| mean_pitch(&ways, pupil.child, activities, model, 1))
         .collect()
 }
 
@@ -213,9 +211,11 @@ pub fn size_for(
                 let missing = match known.get(&key) {
                     None => who.to_vec(),
                     Some(None) => Vec::new(),
-                    Some(Some(shares)) => {
-                        who.iter().copied().filter(|at| shares[*at].is_nan()).collect()
-                    }
+                    Some(Some(shares)) => who
+                        .iter()
+                        .copied()
+                        .filter(|at| shares[*at].is_nan())
+                        .collect(),
                 };
                 (!missing.is_empty()).then_some((key, lengths, missing))
             })
@@ -250,7 +250,12 @@ pub fn size_for(
             .collect::<Vec<Option<Vec<f64>>>>()
     };
     let everyone: Vec<usize> = (0..pupils.len())
-        .filter(|at| crowds.iter().flatten().any(|one| one.0 == *at && one.1 > 0.0))
+        .filter(|at| {
+            crowds
+                .iter()
+                .flatten()
+                .any(|one| one.0 == *at && one.1 > 0.0)
+        })
         .collect();
     let first = taped(even(ranges, FEW), ranges, TAPED);
     let shares = ask(&first, &everyone);
@@ -262,7 +267,11 @@ pub fn size_for(
     crowds
         .iter()
         .map(|crowd| {
-            let who: Vec<usize> = crowd.iter().filter(|one| one.1 > 0.0).map(|one| one.0).collect();
+            let who: Vec<usize> = crowd
+                .iter()
+                .filter(|one| one.1 > 0.0)
+                .map(|one| one.0)
+                .collect();
             let whole: f64 = crowd.iter().map(|one| one.1.max(0.0)).sum();
             let of = |shares: &Vec<f64>| {
                 let well = crowd.iter().filter(|one| one.1 > 0.0);
@@ -285,7 +294,9 @@ pub fn size_for(
                     let told = ask(&tries, &who);
                     let mut better: Option<(&Vec<f64>, f64)> = None;
                     for (lengths, shares) in std::iter::zip(&tries, &told) {
-                        let Some(share) = shares.as_ref().map(of) else { continue };
+                        let Some(share) = shares.as_ref().map(of) else {
+                            continue;
+                        };
                         if share > better.map_or(reached, |better| better.1) + SAME {
                             better = Some((lengths, share));
                         }

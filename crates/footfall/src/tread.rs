@@ -262,6 +262,34 @@ pub(crate) fn go(
     footfall
 }
 
+/// The route that a child would take, and its pi at the nodes of the grid: the one chosen
+/// nearest to z = 0, else the longest.
+pub(crate) fn route_taken(
+    ways: &Ways,
+    goer: &Goer,
+    foot: Option<Side>,
+    nodes: &Nodes,
+    landings: &[f64],
+) -> Option<(usize, Vec<f64>)> {
+    let mut judged = Judged::of(ways, goer, foot, nodes, landings);
+    let chosen = judged
+        .verdict
+        .nearest()
+        .and_then(|place| judged.verdict.chosen(place));
+    let longest = || {
+        let routes = judged.routes.iter().enumerate();
+        routes
+            .max_by(|(a, one), (b, other)| one.n.cmp(&other.n).then(b.cmp(a)))
+            .map(|(number, _)| number)
+    };
+    let route = chosen.or_else(longest)?;
+    let pi = match judged.paths.get(route)? {
+        Path::Cells(steps) => judged.chances.products(steps).last()?[..nodes.grid].to_vec(),
+        Path::Lane(treads) => vec![treads.iter().map(|tread| tread.p).product(); nodes.grid],
+    };
+    Some((route, pi))
+}
+
 /// h and its fellows alone: what sizing asks for, many times over.
 ///
 /// - `stride`: every how many places of the grid of z are looked at

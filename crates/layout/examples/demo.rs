@@ -11,15 +11,23 @@ use layout::candidates::{Kit, candidates};
 use layout::cost::{Prices, cost};
 use layout::programme::Question;
 use layout::week::{Week, targets};
-use layout::{Progress, Task, Work, plan};
+use layout::{Progress, Task, Work, curve, plan};
 use marking::{Figure, Ground, Look, Palette};
 
 /// Seconds of user and system that the process has spent, where the system tells.
 fn cpu() -> f64 {
     let stat = std::fs::read_to_string("/proc/self/stat").unwrap_or_default();
-    let fields: Vec<&str> = stat.rsplit(')').next().unwrap_or("").split_whitespace().collect();
+    let fields: Vec<&str> = stat
+        .rsplit(')')
+        .next()
+        .unwrap_or("")
+        .split_whitespace()
+        .collect();
     let ticks = |at: usize| -> f64 {
-        fields.get(at).and_then(|word| word.parse().ok()).unwrap_or(f64::NAN)
+        fields
+            .get(at)
+            .and_then(|word| word.parse().ok())
+            .unwrap_or(f64::NAN)
     };
     (ticks(11) + ticks(12)) / 100.0
 }
@@ -95,7 +103,11 @@ fn main() {
         let sum: f64 = candidate.yields.iter().map(|gift| gift.e).sum();
         println!(
             "  {:24} {:6.1} m2 {:6.1} money, yields {sum:7.2}, {:?} {}",
-            candidate.name, candidate.area, candidate.cost, candidate.figure.lengths, candidate.figure.envelope.exterior().0.len()
+            candidate.name,
+            candidate.area,
+            candidate.cost,
+            candidate.figure.lengths,
+            candidate.figure.envelope.exterior().0.len()
         );
     }
     let counts: Vec<u32> = children.iter().map(|child| child.count).collect();
@@ -112,8 +124,34 @@ fn main() {
         children.len(),
         ground.free.unsigned_area()
     );
+    let unlaid = Task {
+        question: Question {
+            counts: &counts,
+            targets: &targets,
+            candidates: &candidates,
+            time,
+            budget: 0.0,
+            free_area: ground.free.unsigned_area(),
+        },
+        week,
+        yard: &yard,
+        ground: &ground,
+        seed: project.about.seed,
+        work: Work::default(),
+    };
+    clock = Clock::start();
+    if let Ok(curve) = curve(&unlaid, &[50.0, 100.0, 150.0, 200.0, 300.0, 400.0], ledger) {
+        clock.tell("curve");
+        for worth in curve {
+            println!("  {worth:?}");
+        }
+    }
     let usual = [project.about.budget.unwrap_or(1e9)];
-    for budget in if budgets.is_empty() { &usual[..] } else { &budgets } {
+    for budget in if budgets.is_empty() {
+        &usual[..]
+    } else {
+        &budgets
+    } {
         let task = Task {
             question: Question {
                 counts: &counts,
@@ -155,16 +193,29 @@ fn main() {
         if let Ok(spent) = spent.lock() {
             println!("  {:?}, then {} {:.2}", spent.0, spent.1, cpu() - spent.2);
         }
-        let money: f64 = plan.placed.iter().map(|it| candidates[it.candidate].cost).sum();
+        let money: f64 = plan
+            .placed
+            .iter()
+            .map(|it| candidates[it.candidate].cost)
+            .sum();
         println!(
             "  value {:.4} bound {:.4} gap {:.2} % proven {} spent {money:.1} placed {:?}",
             plan.dealt.value,
             plan.bound,
             plan.gap * 100.0,
             plan.proven,
-            plan.placed.iter().map(|it| candidates[it.candidate].name.as_str()).collect::<Vec<_>>()
+            plan.placed
+                .iter()
+                .map(|it| candidates[it.candidate].name.as_str())
+                .collect::<Vec<_>>()
         );
-        println!("  {:?}", plan.binds.iter().map(|it| (it.of, it.change)).collect::<Vec<_>>());
+        println!(
+            "  {:?}",
+            plan.binds
+                .iter()
+                .map(|it| (it.of, it.change))
+                .collect::<Vec<_>>()
+        );
         for check in plan.checks.iter().filter(|check| check.hard && !check.pass) {
             println!("  broken: {check:?}");
         }

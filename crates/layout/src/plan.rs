@@ -3,6 +3,7 @@
 use ground::result::Ground;
 use ground::yard::Yard;
 use ledger::Ledger;
+use note::{Fact, Note, msg};
 
 use crate::audit::{Check, audit};
 use crate::candidate::{Candidate, Pose};
@@ -60,6 +61,8 @@ pub struct Plan {
     pub left_out: Vec<LeftOut>,
     /// The rules held against the layout.
     pub checks: Vec<Check>,
+    /// What the user should know of what is locked.
+    pub notes: Vec<Note>,
 }
 
 /// The change of the best Z for a little more of something.
@@ -150,7 +153,8 @@ pub fn plan(
                 seed: task.seed,
                 work: task.work,
                 go_on,
-                stances: Searcher::stances(candidates, site),
+                stances: Searcher::stances(candidates, site, &around),
+                around: &around,
                 locked,
             };
             let mut found = searcher.run()?;
@@ -209,7 +213,98 @@ pub fn plan(
         binds: binds(task, &programme, &found.ceiling, ledger)?,
         left_out,
         checks: audit(&placed, &around, ledger),
+        notes: locked_beyond(question),
     })
+}
+
+/// What is locked stands even where it alone passes the purse or the ground; nothing can be
+/// added then, and the user is told why.
+fn locked_beyond(question: &Question) -> Vec<Note> {
+    let locked = || question.candidates.iter().filter(|it| it.locked.is_some());
+    let cost: f64 = locked().map(|it| it.cost).sum();
+    let area: f64 = locked().map(|it| it.area).sum();
+    let mut notes = Vec::new();
+    if cost > question.budget + 1e-6 {
+        notes.push(
+            Note::warning(
+                None,
+                msg!(
+                    "layout-locked-over-budget",
+                    cost = Fact::Number(cost, 2),
+                    budget = Fact::Number(question.budget, 2)
+                ),
+            )
+            .mend(msg!("layout-unlock")),
+        );
+    }
+    if area > question.free_area + 1e-6 {
+        notes.push(
+            Note::warning(
+                None,
+                msg!(
+                    "layout-locked-over-ground",
+                    area = Fact::Area(area),
+                    free = Fact::Area(question.free_area)
+                ),
+            )
+            .mend(msg!("layout-unlock")),
+        );
+    }
+    notes
+}
+
+/// Value and bound at one budget, before anything is laid.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Worth {
+    /// Money, in the project's currency.
+    pub budget: f64,
+    /// Z of the best set found.
+    pub value: f64,
+    /// No set can do better.
+    pub bound: f64,
+}
+
+/// Value against budget, by rising budget: the choice alone, its ground known by area, each
+/// to half a percent or as near as a few nodes bring it. Both rise with the budget.
+///
+/// # Errors
+/// [`Unsolved`] where the solver fails on its own account.
+pub fn curve(task: &Task, budgets: &[f64], ledger: &Ledger) -> Result<Vec<Worth>, Unsolved> {
+    /// Of Z.
+    const NEAR: f64 = 5e-3;
+    const NODES: u64 = 6;
+    let programme = Programme::new(&task.question, ledger);
+    let mut budgets: Vec<f64> = budgets.iter().copied().filter(|b| b.is_finite()).collect();
+    budgets.sort_by(f64::total_cmp);
+    let mut known = Ceiling::default();
+    let mut curve = Vec::with_capacity(budgets.len());
+    for budget in budgets {
+        let limits = Limits {
+            budget: Some(budget.max(0.0)),
+            near: NEAR,
+            ..Limits::default()
+        };
+        let (choice, planes) = programme.choose_under(&limits, NODES, &known, &|| true)?;
+        known = planes;
+        curve.push(Worth {
+            budget,
+            value: choice.value,
+            bound: choice.bound,
+        });
+    }
+    // What a smaller purse pays for, a larger pays for too; what a larger cannot reach,
+    // a smaller cannot.
+    for at in 1..curve.len() {
+        curve[at].value = curve[at].value.max(curve[at - 1].value);
+    }
+    for at in (1..curve.len()).rev() {
+        curve[at - 1].bound = curve[at - 1].bound.min(curve[at].bound);
+    }
+    for worth in &mut curve {
+        worth.value = millionth(worth.value);
+        worth.bound = millionth(worth.bound).max(worth.value);
+    }
+    Ok(curve)
 }
 
 fn left_out(

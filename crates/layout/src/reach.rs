@@ -111,6 +111,11 @@ impl Reach {
         Some(reach)
     }
 
+    /// Whether wheels get anywhere at all.
+    pub(crate) fn anywhere(&self) -> bool {
+        self.reached.contains(&true)
+    }
+
     /// Whether wheels get to a square at or next to a place.
     pub(crate) fn reaches(&self, p: Coord<f64>) -> bool {
         let column = ((p.x - self.low.x) / STEP).round();

@@ -595,6 +595,28 @@ impl<'a> Surroundings<'a> {
         if nearest.is_finite() {
             found.push(at_least("envelopes-apart", "m", 0.0, nearest, None).hard());
         }
+        found.extend(self.run_outs(me));
+        let narrowest = me
+            .lanes
+            .iter()
+            .filter(|lane| lane.corridor)
+            .map(|lane| lane.clear)
+            .fold(f64::INFINITY, f64::min);
+        if narrowest.is_finite() {
+            found.push(at_least(
+                "lane-width",
+                "m",
+                self.lane_single,
+                narrowest,
+                Some(fig::LANE_SINGLE),
+            ));
+        }
+        found
+    }
+
+    /// The run-out of each kind that lies within the envelope.
+    fn run_outs(&self, me: &Setting) -> Vec<Finding> {
+        let mut found = Vec::new();
         for (long, wanted, key) in [
             (true, self.runs[0], fig::RUN_OUT_RUN),
             (false, self.runs[1], fig::RUN_OUT_OTHER),
@@ -612,21 +634,6 @@ impl<'a> Surroundings<'a> {
             if within.is_finite() {
                 found.push(at_least("run-out-inside", "m", wanted, within, Some(key)).hard());
             }
-        }
-        let narrowest = me
-            .lanes
-            .iter()
-            .filter(|lane| lane.corridor)
-            .map(|lane| lane.clear)
-            .fold(f64::INFINITY, f64::min);
-        if narrowest.is_finite() {
-            found.push(at_least(
-                "lane-width",
-                "m",
-                self.lane_single,
-                narrowest,
-                Some(fig::LANE_SINGLE),
-            ));
         }
         found
     }
@@ -646,6 +653,23 @@ impl<'a> Surroundings<'a> {
         MultiPolygon::new(vec![shape.clone()])
             .difference(self.free)
             .unsigned_area()
+    }
+
+    /// Whether a figure has its run-out within its own envelope, wherever it lies.
+    pub(crate) fn runs_out(&self, me: &Setting) -> bool {
+        self.run_outs(me).iter().all(|finding| finding.pass)
+    }
+
+    /// Whether wheels get to one of the figures, as far as they get anywhere.
+    pub(crate) fn wheels_reach(&self, all: &[&Setting]) -> bool {
+        let Some(reach) = self.reach.as_ref().filter(|reach| reach.anywhere()) else {
+            return true;
+        };
+        let middles = all.iter().flat_map(|one| &one.envelope);
+        all.is_empty()
+            || middles
+                .into_iter()
+                .any(|(a, b)| reach.reaches((*a + *b) / 2.0))
     }
 
     /// Rules of the whole layout: a wheeled way to some station, and balance over the yard.

@@ -2,6 +2,7 @@
 
 mod brute;
 mod lanes;
+mod learns;
 mod oracle;
 mod page;
 mod play;

@@ -117,7 +117,11 @@ fn between(from: f64, to: f64, many: usize) -> (usize, usize) {
     // each body would cost more than all else.
     let down = from as usize;
     let first = down + usize::from((down as f64) < from);
-    let last = if to < 0.0 { 0 } else { (to as usize).saturating_add(1) };
+    let last = if to < 0.0 {
+        0
+    } else {
+        (to as usize).saturating_add(1)
+    };
     (first.min(many), last.min(many))
 }
 

@@ -40,8 +40,11 @@ impl Searcher<'_> {
                 };
                 let found = self.best_pose(layout, number, &penalty);
                 if let Some((_, laid)) = found.filter(|found| found.0 < now - BETTER) {
-                    layout.insert(number, laid);
+                    let before = layout.insert(number, laid);
                     moved = true;
+                    if let Some(before) = before.filter(|_| !self.reached(layout)) {
+                        layout.insert(number, before);
+                    }
                 }
             }
             if !moved {

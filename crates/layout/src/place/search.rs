@@ -13,11 +13,12 @@ use rayon::prelude::*;
 
 use super::chance::Chance;
 use super::site::{Laid, Site, Stance};
-use crate::candidate::Candidate;
+use crate::candidate::{Candidate, Pose};
 use crate::programme::{Ceiling, Choice, Limits, Programme, Unsolved};
+use crate::rules::{Setting, Surroundings};
 
 /// How much the search may do, in counts: the same answer on every machine.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Work {
     /// Branch-and-bound nodes for the bound.
     pub bound_nodes: u64,
@@ -31,12 +32,16 @@ pub struct Work {
     pub steps: usize,
     /// Steps without a better layout after which a chain ends.
     pub idle: usize,
+    /// Of Z: the proof may end when bound and best set are this near, and the search of
+    /// layouts when bound and layout are.
+    pub near: f64,
     /// Rounds of improving poses when the set is settled.
     pub polish: usize,
 }
 
 impl Default for Work {
-    /// About half a minute for a large class on a large yard, on two cores.
+    /// A few seconds of one core for a class of twenty; the layouts' value is within a few
+    /// hundredths of the bound where the ground does not bind.
     fn default() -> Work {
         Work {
             bound_nodes: 200,
@@ -45,6 +50,7 @@ impl Default for Work {
             sets: 4,
             steps: 300,
             idle: 100,
+            near: 3e-3,
             polish: 1,
         }
     }
@@ -62,9 +68,6 @@ pub enum Progress {
     /// Improving poses: the round, of how many.
     Polishing(usize, usize),
 }
-
-/// Of the bound: a gap this small is not worth the exchange.
-const ENOUGH: f64 = 3e-3;
 
 /// Of Z: how near a set to lay must come to the best one of its size.
 const NEAR_ENOUGH: f64 = 1e-2;
@@ -87,6 +90,7 @@ pub(crate) struct Searcher<'a> {
     pub(crate) stances: Vec<Vec<Stance>>,
     /// Figures that are locked, always laid.
     pub(crate) locked: Layout,
+    pub(crate) around: &'a Surroundings<'a>,
 }
 
 /// What the search found.
@@ -100,12 +104,24 @@ pub(crate) struct Found {
 
 impl<'a> Searcher<'a> {
     /// Looks how each candidate may stand on the bare ground.
-    pub(crate) fn stances(candidates: &[Candidate], site: &Site) -> Vec<Vec<Stance>> {
+    pub(crate) fn stances(
+        candidates: &[Candidate],
+        site: &Site,
+        around: &Surroundings,
+    ) -> Vec<Vec<Stance>> {
         candidates
             .par_iter()
             .enumerate()
             .map(|(number, candidate)| {
-                if candidate.refused || candidate.locked.is_some() {
+                let still = Pose {
+                    at: Coord { x: 0.0, y: 0.0 },
+                    turn: 0.0,
+                    mirrored: false,
+                };
+                if candidate.refused
+                    || candidate.locked.is_some()
+                    || !around.runs_out(&Setting::new(candidate, still))
+                {
                     return Vec::new();
                 }
                 let mut stances: Vec<Stance> = Vec::new();
@@ -135,14 +151,15 @@ impl<'a> Searcher<'a> {
             go
         };
         let enough = Limits {
-            near: ENOUGH,
+            near: self.work.near,
             ..Limits::default()
         };
-        let (first, ceiling) = self
-            .programme
-            .choose_under(&enough, self.work.bound_nodes, &Ceiling::default(), &|| {
-                go_on(Progress::Bounding)
-            })?;
+        let (first, ceiling) = self.programme.choose_under(
+            &enough,
+            self.work.bound_nodes,
+            &Ceiling::default(),
+            &|| go_on(Progress::Bounding),
+        )?;
         let mut limits = Limits {
             apart: nowhere,
             near: NEAR_ENOUGH,
@@ -181,7 +198,7 @@ impl<'a> Searcher<'a> {
                 |layout: &Layout| layout.keys().map(|k| self.candidates[*k].area).sum::<f64>();
             let asked: f64 = choice.chosen.iter().map(|k| self.candidates[*k].area).sum();
             let went = area(&laid);
-            if value > best.0 {
+            if value > best.0 && self.reached(&laid) {
                 best = (value, laid);
             }
             if whole {
@@ -190,7 +207,7 @@ impl<'a> Searcher<'a> {
             limits.apart.push(choice.chosen.clone());
             limits.area = Some((asked + went) / 2.0);
         }
-        let enough = first.bound * (1.0 - ENOUGH);
+        let enough = first.bound * (1.0 - self.work.near);
         if best.0 < enough && go_on(Progress::Exchanging(0, self.work.steps, best.0)) {
             let chains: Vec<(f64, Layout)> = (0..CHAINS)
                 .into_par_iter()
@@ -217,6 +234,16 @@ impl<'a> Searcher<'a> {
         self.stances[number]
             .iter()
             .any(|stance| stance.room(layout.values()).count() > 0)
+    }
+
+    /// Whether the layout keeps the rule of the wheeled way.
+    pub(crate) fn reached(&self, layout: &Layout) -> bool {
+        let settings: Vec<Setting> = layout
+            .iter()
+            .map(|(number, laid)| Setting::new(&self.candidates[*number], laid.pose))
+            .collect();
+        self.around
+            .wheels_reach(&settings.iter().collect::<Vec<_>>())
     }
 
     fn numbers(&self, layout: &Layout) -> Vec<usize> {
@@ -421,7 +448,7 @@ impl<'a> Searcher<'a> {
             };
             if value > least {
                 here = (value, layout);
-                if here.0 > best.0 + 1e-12 {
+                if here.0 > best.0 + 1e-12 && self.reached(&here.1) {
                     idle = 0;
                     best = here.clone();
                 }

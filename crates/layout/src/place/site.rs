@@ -147,10 +147,7 @@ impl Laid {
     /// The places of a stance's grid that this figure takes.
     fn shadow(&self, stance: &Stance) -> Arc<Map> {
         // A poisoned lock holds whole maps all the same.
-        let mut shadows = self
-            .shadows
-            .lock()
-            .unwrap_or_else(PoisonError::into_inner);
+        let mut shadows = self.shadows.lock().unwrap_or_else(PoisonError::into_inner);
         let shadow = shadows.entry(stance.serial).or_insert_with(|| {
             let mut map = stance.grid.none();
             for theirs in &self.pieces {

@@ -81,7 +81,9 @@ impl Programme {
         nodes: u64,
         go_on: &dyn Fn() -> bool,
     ) -> Result<Choice, Unsolved> {
-        Ok(self.choose_under(limits, nodes, &Ceiling::default(), go_on)?.0)
+        Ok(self
+            .choose_under(limits, nodes, &Ceiling::default(), go_on)?
+            .0)
     }
 
     /// The same, with the planes that the search went by; those of an earlier search of
@@ -113,7 +115,10 @@ impl Programme {
             search.run(nodes, go_on)?
         };
         let most = self.groups.iter().map(|group| search.most(group)).collect();
-        Ok((choice, Ceiling::new(self, std::mem::take(&mut search.pool), most)))
+        Ok((
+            choice,
+            Ceiling::new(self, std::mem::take(&mut search.pool), most),
+        ))
     }
 
     /// Rows that say which sets are allowed: (item, factor) summed, at most.

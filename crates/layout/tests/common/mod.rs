@@ -196,6 +196,7 @@ pub const WORK: Work = Work {
     sets: 3,
     steps: 12,
     idle: 12,
+    near: 0.0,
     polish: 1,
 };
 

@@ -26,3 +26,8 @@ left-out-money = The budget does not reach.
 left-out-ground = There is not enough free ground.
 left-out-no-place = It has no place among the others.
 left-out-outdone = It fits, but the best set found does without it.
+
+# What is locked
+layout-locked-over-budget = The locked markings cost { $cost }, more than the budget of { $budget }. They stay, and nothing is added
+layout-locked-over-ground = The locked markings need { $area } of ground, more than the { $free } that are free. They stay, and nothing is added
+layout-unlock = Unlock one of them in layout.toml

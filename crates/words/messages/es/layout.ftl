@@ -26,3 +26,8 @@ left-out-money = El presupuesto no alcanza.
 left-out-ground = No hay bastante suelo libre.
 left-out-no-place = No tiene sitio entre las demás.
 left-out-outdone = Cabe, pero el mejor conjunto hallado no la usa.
+
+# Lo que está fijado
+layout-locked-over-budget = Las marcas fijadas cuestan { $cost }, más que el presupuesto de { $budget }. Se quedan y no se añade nada
+layout-locked-over-ground = Las marcas fijadas necesitan { $area } de suelo, más que los { $free } libres. Se quedan y no se añade nada
+layout-unlock = Libere una de ellas en layout.toml
