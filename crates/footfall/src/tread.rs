@@ -378,7 +378,7 @@ impl<'a> Judged<'a> {
         );
         if let Some(same) = self.alike.get(&key).and_then(|same| self.routes.get(*same)) {
             (route.p, route.pi_0) = (same.p, same.pi_0);
-        } else if !nodes.means() && !self.verdict.heeds(self.chances.most(&steps)) {
+        } else if self.idle(nodes, &steps) {
             // Nowhere done half the time: it neither pitches well nor makes too easy.
             self.alike.insert(key, number);
         } else {
@@ -412,6 +412,14 @@ impl<'a> Judged<'a> {
         }
         self.routes.push(route);
         self.paths.push(Path::Cells(steps));
+    }
+
+    /// Whether a route changes no verdict and has no P worth handing on.
+    fn idle(&mut self, nodes: &Nodes, steps: &[Step]) -> bool {
+        /// A thousandth of what is handed on.
+        const NOTHING: f64 = 1e-9;
+        let most = self.chances.most(steps);
+        !self.verdict.heeds(most) && (!nodes.means() || most < NOTHING)
     }
 
     /// Every number of whole strides is a route: a child may stop at any.
