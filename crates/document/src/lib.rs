@@ -16,6 +16,7 @@ pub mod marking_page;
 pub mod measure;
 pub mod plan_paper;
 pub mod plan_sheet;
+pub mod planned;
 pub mod sheet;
 pub mod survey_report;
 pub mod tape_sheet;

@@ -22,9 +22,9 @@ use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
 pub use children::{Ability, Child, Speeds};
-pub use footfall::{Footfall, Good};
+pub use footfall::{Footfall, Good, Route as Way};
 pub use ground::{Blocked, Ground, Position, Ring, Route};
-pub use layout::{Candidate, Check, Layout};
+pub use layout::{AtBudget, Candidate, Check, Layout};
 pub use markings::{Cell, Laid, Lane, Marking, Paint};
 pub use round::{millionth, round_to, tenth_of_a_micron};
 pub use sources::Source;

@@ -225,6 +225,12 @@ impl Dimension {
         under
     }
 
+    /// The same without its extensions: a chain between places that are drawn anyway.
+    pub fn bare(mut self) -> Dimension {
+        self.extensions = self.ends.map(|end| [end, end]);
+        self
+    }
+
     /// The same with its figure moved along the line.
     pub fn slid(&self, to: Spot, by: f64) -> Dimension {
         let mut slid = self.clone();

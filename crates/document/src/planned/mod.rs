@@ -1,0 +1,147 @@
+//! The papers of a plan: a page for the director, the plan sheet, a page for each marking,
+//! what was left out and why, and the pages to try it with chalk first.
+//!
+//! In at the door: the open record and the figures it speaks of ([`Planned`]). Out: a
+//! drawing or PDF files. Nothing is reckoned here but counts of children
+//! ([`suits`]) and sums over the record.
+
+pub mod director;
+pub mod footprints;
+pub mod marking_page;
+pub mod painter;
+pub mod reckoning;
+pub mod suits;
+pub mod trial;
+mod words;
+pub mod yard_plan;
+
+use ledger::Ledger;
+use marking::{Figure, Ground};
+use note::msg;
+use plan::{Candidate, Child, Marking, Plan as Record};
+
+use crate::drawing::yard::Plan;
+use crate::plan_sheet::Drawn;
+use crate::sheet::Sheet;
+use crate::typeset::{Fault, Manuscript};
+
+/// A plan as its papers need it.
+#[derive(Clone, Copy)]
+pub struct Planned<'a> {
+    /// The yard, its ground and its survey.
+    pub yard: Plan<'a>,
+    /// The open record.
+    pub record: &'a Record,
+    /// The figures of the record's markings, each in its own frame, in that order.
+    pub figures: &'a [Figure],
+    /// What the yard is paved with.
+    pub surface: Ground,
+    /// The currency of the costs, an ISO 4217 code.
+    pub money: &'a str,
+    /// The most that may be spent; `None` where nobody says.
+    pub budget: Option<f64>,
+    /// Sessions a week and minutes of each.
+    pub sessions: (u32, f64),
+    /// Value and bound at some budgets, the least first; may be empty.
+    pub curve: &'a [AtBudget],
+    /// Whether the plan sheet is printed in colour.
+    pub in_colour: bool,
+    /// Figures and sources.
+    pub ledger: &'a Ledger,
+}
+
+/// What a budget would buy.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct AtBudget {
+    /// In the currency.
+    pub budget: f64,
+    /// Share of the practice wanted, 0 to 1.
+    pub value: f64,
+    /// No plan of this budget can do better.
+    pub bound: f64,
+}
+
+impl<'a> Planned<'a> {
+    /// The markings beside their figures.
+    pub fn markings(&self) -> impl Iterator<Item = (&'a Marking, &'a Figure)> {
+        self.record.markings.iter().flatten().zip(self.figures)
+    }
+
+    /// The class.
+    pub fn children(&self) -> &'a [Child] {
+        self.record.children.as_deref().unwrap_or_default()
+    }
+
+    /// How many children there are.
+    pub fn heads(&self) -> u32 {
+        self.children().iter().map(|child| child.count).sum()
+    }
+
+    /// What the record says of the candidate that a marking came from.
+    pub fn candidate(&self, marking: &Marking) -> Option<&'a Candidate> {
+        let name = marking.candidate.as_deref().unwrap_or(&marking.name);
+        self.record.layout.as_ref()?.candidates.iter().find(|one| one.name == name)
+    }
+}
+
+/// The plan sheet.
+pub fn plan_drawing(sheet: &Sheet, planned: &Planned) -> Drawn {
+    yard_plan::draw(sheet, planned)
+}
+
+/// One PDF: the director's page, the plan sheet, a page a marking, what was left out, the
+/// audit.
+///
+/// # Errors
+/// [`Fault`]: ours, never the user's.
+pub fn plan_papers(sheet: &Sheet, planned: &Planned) -> Result<Vec<u8>, Fault> {
+    let mut paper = manuscript(sheet, "plan", "page-kind-papers");
+    director::write(&mut paper, sheet, planned);
+    let drawn = plan_drawing(sheet, planned);
+    paper.plate(&drawn.scene, &drawn.told.says);
+    for number in 0..planned.figures.len() {
+        marking_page::write(&mut paper, sheet, planned, number);
+    }
+    paper.page_break();
+    reckoning::write(&mut paper, sheet, planned);
+    paper.press()
+}
+
+/// The director's page alone.
+///
+/// # Errors
+/// [`Fault`]: ours, never the user's.
+pub fn director_page(sheet: &Sheet, planned: &Planned) -> Result<Vec<u8>, Fault> {
+    let mut paper = manuscript(sheet, "director", "page-kind-director");
+    director::write(&mut paper, sheet, planned);
+    paper.press()
+}
+
+/// The chalk trial and the baseline sheet, to be written in.
+///
+/// # Errors
+/// [`Fault`]: ours, never the user's.
+pub fn trial_papers(sheet: &Sheet, planned: &Planned) -> Result<Vec<u8>, Fault> {
+    let mut paper = manuscript(sheet, "trial", "page-kind-trial");
+    trial::write(&mut paper, sheet, planned);
+    paper.press()
+}
+
+/// Parts that only these papers have.
+const PARTS: &str = "\
+#show heading.where(level: 3): set text(size: em(body), weight: 700)
+#show heading.where(level: 3): set block(above: row, below: 0.6 * row, sticky: true)
+#let ticks(items) = grid(columns: (auto, 1fr), column-gutter: 3mm, row-gutter: row - body + 1mm,
+  ..items.map(i => (box(width: body * 1.15, height: body * 1.15, stroke: 0.35mm + ink), i)).flatten())
+#let facts(items) = block(above: 0mm, below: 0mm, { set text(size: em(note)); set par(leading: 0.62 * note + 0.4mm)
+  grid(columns: (auto, 1fr), column-gutter: 3mm, row-gutter: 1.1 * note + 0.3mm,
+  ..items.map(i => (text(weight: 700, i.at(0)), i.at(1))).flatten()) })
+#let small(words) = block(above: 1.6mm, below: 2.2mm, { set text(size: em(note)); set par(leading: 0.62 * note + 0.4mm); words })
+";
+
+fn manuscript(sheet: &Sheet, kind: &str, title: &'static str) -> Manuscript {
+    let title = sheet.say(msg!("doc-told-title", name = sheet.name, kind = sheet.word(title)));
+    let mut paper = Manuscript::new(sheet, kind, &title, &sheet.word("doc-page-of"));
+    paper.code(PARTS);
+    paper
+}
