@@ -1,19 +1,17 @@
 //! What a run prints: papers and drawings, as files for the way out.
 
-use std::collections::BTreeMap;
-
 use document::drawing::yard::Plan;
+use document::planned::{AtBudget, Planned};
 use document::sheet::{Paper, Sheet};
-use marking::{Colour, Figure};
+use marking::Figure;
 use note::Note;
 use plan::Plan as Record;
 use project::write::Output;
 use project::{About, Project};
 
 use crate::outcome::Fault;
-use crate::planning::{Class, Planned};
+use crate::planning::{Class, Planned as Choice};
 use crate::survey::Surveyed;
-use crate::verbs::plan::Told;
 
 /// The survey's report, drawing and tape sheet.
 pub fn survey(walked: &Surveyed, notes: &[Note], large: bool) -> Result<Vec<Output>, Fault> {
@@ -80,8 +78,7 @@ fn fault(fault: document::typeset::Fault) -> Fault {
 pub fn plan(
     walked: &Surveyed,
     class: &Class,
-    planned: &Planned,
-    told: &Told,
+    planned: &Choice,
     record: &Record,
     large: bool,
 ) -> Result<Vec<Output>, Fault> {
@@ -91,53 +88,45 @@ pub fn plan(
     let (Some(yard), Some(ground)) = (&walked.yard, &walked.ground) else {
         return Ok(Vec::new());
     };
-    let survey = walked.survey.as_ref();
-    let drawing = Plan {
-        yard,
-        ground,
-        survey,
-    };
-    let paint = class.look.palette.ground;
-    let own: Vec<Figure> = planned
+    let figures: Vec<Figure> = planned
         .plan
         .placed
         .iter()
         .filter_map(|placed| planned.candidates.get(placed.candidate))
         .map(|candidate| candidate.figure.clone())
         .collect();
-    let mut litres: BTreeMap<Colour, f64> = BTreeMap::new();
-    for figure in &own {
-        for (colour, more) in layout::cost::litres(figure, paint, &project.ledger) {
-            *litres.entry(colour).or_default() += more;
-        }
-    }
-    let tape = own
+    let curve: Vec<AtBudget> = planned
+        .curve
         .iter()
-        .map(|figure| layout::cost::tape(figure, &project.ledger))
-        .sum();
-    let paper = document::plan_paper::Told {
-        sheet: &sheet,
-        plan: &drawing,
+        .map(|worth| AtBudget {
+            budget: worth.budget,
+            value: worth.value,
+            bound: worth.bound,
+        })
+        .collect();
+    let told = Planned {
+        yard: Plan {
+            yard,
+            ground,
+            survey: walked.survey.as_ref(),
+        },
         record,
-        placed: &told.figures,
-        own: &own,
-        litres: &litres,
-        tape,
-        currency: &project.about.currency,
+        figures: &figures,
+        surface: class.look.palette.ground,
+        money: &project.about.currency,
+        budget: project.about.budget,
         sessions: (project.programme.sessions_a_week, project.programme.minutes),
+        curve: &curve,
+        in_colour: true,
         ledger: &project.ledger,
     };
-    let drawn = document::plan_paper::plan_drawing(&paper);
+    let drawn = document::planned::plan_drawing(&sheet, &told);
     let svg = document::drawing::svg::alone(&drawn.scene, &drawn.told);
+    let papers = document::planned::plan_papers(&sheet, &told).map_err(fault)?;
+    let trial = document::planned::trial_papers(&sheet, &told).map_err(fault)?;
     Ok(vec![
         Output::new("out/plan.svg", svg),
-        Output::new(
-            "out/plan.pdf",
-            document::plan_paper::plan_papers(&paper).map_err(fault)?,
-        ),
-        Output::new(
-            "out/trial.pdf",
-            document::trial_paper::trial_papers(&sheet, record).map_err(fault)?,
-        ),
+        Output::new("out/plan.pdf", papers),
+        Output::new("out/trial.pdf", trial),
     ])
 }

@@ -2,14 +2,15 @@
 
 use std::sync::atomic::{AtomicBool, Ordering};
 
-use children::{Child, Date};
-use footfall::Model;
+use children::{Child, Date, Side};
+use footfall::{Gait, Model, Try};
 use geo::{Area, Coord};
 use ground::result::Ground;
 use ground::yard::Yard;
 use indicatif::{ProgressBar, ProgressStyle};
 use layout::candidates::{Kit, activities, candidates, yields};
 use layout::cost::{Prices, cost};
+use layout::plan::Worth;
 use layout::programme::Question;
 use layout::week::{Target, Time, Week, targets};
 use layout::{Candidate, Pose, Progress, Task, Work};
@@ -17,6 +18,7 @@ use marking::{Family, Figure, Look, Palette};
 use note::{Fact, Note, Place, msg};
 use project::Project;
 use project::read::layout::Marking;
+use project::read::trials::{On, Trial};
 
 use crate::command::Manner;
 use crate::outcome::Fault;
@@ -64,7 +66,7 @@ pub fn class(project: &Project, yard: &Yard, notes: &mut Vec<Note>) -> Option<Cl
         children::roster(&project.children, date, ledger)
     };
     let children = told.pour(notes);
-    let children = children::overridden(children, &project.overrides).pour(notes);
+    let mut children = children::overridden(children, &project.overrides).pour(notes);
     if children.is_empty() {
         if !note::any_error(notes) {
             notes.push(
@@ -83,16 +85,65 @@ pub fn class(project: &Project, yard: &Yard, notes: &mut Vec<Note>) -> Option<Cl
     };
     let time = week.time(counts.iter().sum(), ledger);
     let ground = programme.palette.unwrap_or(marking::Ground::Asphalt);
+    let model = Model::of(ledger);
+    let look = Look::of(Palette { ground }, ledger);
+    learn(project, &mut children, &model, &look);
     Some(Class {
         targets: targets(&children, &programme.weights, time.each, ledger),
-        model: Model::of(ledger),
-        look: Look::of(Palette { ground }, ledger),
+        model,
+        look,
         prices: prices(project),
         children,
         counts,
         week,
         time,
     })
+}
+
+/// What was tried on figures of known size moves the reach of the children who tried.
+fn learn(project: &Project, children: &mut [Child], model: &Model, look: &Look) {
+    for child in children {
+        let trials = project.trials.iter().filter(|trial| trial.child == child.name);
+        let tried: Vec<(Figure, Gait, Option<Side>, &Trial)> = trials
+            .filter_map(|trial| {
+                let (figure, family) = tried_on(project, trial, look)?;
+                let word = trial.activity.as_deref().or(family.activities().first().copied())?;
+                let (gait, foot) = match word.split_once(':') {
+                    Some((gait, "R")) => (gait, Some(Side::Right)),
+                    Some((gait, "L")) => (gait, Some(Side::Left)),
+                    _ => (word, None),
+                };
+                Some((figure, Gait::named(gait)?, foot, trial))
+            })
+            .collect();
+        let tries: Vec<Try> = tried
+            .iter()
+            .map(|(figure, gait, foot, trial)| Try {
+                figure,
+                gait: *gait,
+                foot: *foot,
+                n: trial.n,
+                good: trial.good,
+            })
+            .collect();
+        if !tries.is_empty() {
+            *child = footfall::learn(child, &tries, model);
+        }
+    }
+}
+
+/// The figure of a trial: a marking of the layout, or a family at the lengths of the day.
+fn tried_on(project: &Project, trial: &Trial, look: &Look) -> Option<(Figure, &'static dyn Family)> {
+    let (family, lengths) = match &trial.on {
+        On::Marking(name) => {
+            let marking = project.layout.iter().find(|marking| marking.name == *name)?;
+            (&marking.family, &marking.lengths)
+        }
+        On::Figure { family, lengths } => (family, lengths),
+    };
+    let family = marking::family(family)?;
+    let lengths: Vec<f64> = lengths.iter().map(|(_, metres)| *metres).collect();
+    Some((family.make(&lengths, look).ok()?, family))
 }
 
 /// The cheapest litre and metre that the project names, else the ledger's.
@@ -223,7 +274,13 @@ pub struct Planned {
     pub plan: layout::Plan,
     /// The most that may be spent.
     pub budget: f64,
+    /// Value and bound of the choice at budgets round it, by rising budget.
+    pub curve: Vec<Worth>,
 }
+
+/// The curve of value against budget has so many steps, and the budget is this one.
+const STEPS: u32 = 7;
+const BUDGET_AT: u32 = 4;
 
 /// A budget where the project names none: nothing binds.
 const NO_LIMIT: f64 = 1e9;
@@ -248,8 +305,15 @@ pub fn choose(
         !stop.load(Ordering::Relaxed)
     };
     let plan = layout::plan(&task, &project.ledger, &go_on).map_err(|why| Fault(why.0))?;
+    let curve = if project.about.budget.is_some() && !plan.stopped {
+        let budgets: Vec<f64> = (1..=STEPS).map(|step| budget * f64::from(step) / f64::from(BUDGET_AT)).collect();
+        layout::plan::curve(&task, &budgets, &project.ledger).map_err(|why| Fault(why.0))?
+    } else {
+        Vec::new()
+    };
     bar.finish_and_clear();
     Ok(Planned {
+        curve,
         candidates,
         plan,
         budget,

@@ -16,7 +16,7 @@ use layout::candidates::{Kit, activities, candidates};
 use layout::cost::{Prices, cost};
 use layout::programme::Question;
 use layout::week::{Week, targets};
-use layout::{Pose, Surroundings, Task, Work};
+use layout::{Pose, Task, Work};
 use ledger::Ledger;
 use marking::{Figure, Ground, Look, Palette};
 use unit::Units;
@@ -36,7 +36,7 @@ fn main() -> Result<(), Box<dyn std::error::Error>> {
     let survey = survey::adjust(&common::network(false), &ledger).value.ok_or("no survey")?;
     let yard = common::yard(&survey);
     let ground = ground::ground(&yard, ground::Standard::UsHandbook, &ledger).value;
-    let ages = BTreeMap::from([(3, 8), (4, 10), (5, 6)]);
+    let ages = [(3.0, 8), (4.0, 10), (5.0, 6)];
     let class = children::counts(&ages, &ledger).value;
     let counts: Vec<u32> = class.iter().map(|child| child.count).collect();
     let weights: BTreeMap<Skill, f64> = Skill::TAUGHT.into_iter().map(|skill| (skill, 1.0)).collect();
@@ -74,7 +74,6 @@ fn main() -> Result<(), Box<dyn std::error::Error>> {
         work: Work::default(),
     };
     let laid = layout::plan(&task, &ledger, &|_| true).map_err(|why| why.0)?;
-    let _ = std::any::type_name::<Surroundings>();
     let mut record = plan::Plan::new("Tern Street", 7);
     record.children = Some(class.iter().map(plan::Child::of).collect());
     let mut own = Vec::new();
@@ -104,7 +103,7 @@ fn main() -> Result<(), Box<dyn std::error::Error>> {
     }
     record.markings = Some(markings);
     record.footfall = Some(footfall);
-    record.layout = Some(plan::Layout::of(8, &weights, &class, &task, &laid, &ledger));
+    record.layout = Some(plan::Layout::of(8, &weights, &class, &task, &laid, &[], &ledger));
     record.audit = Some(laid.checks.iter().map(plan::Check::of).collect());
     let curve: Vec<AtBudget> = [(100.0, 0.55, 0.62), (200.0, 0.8, 0.86), (300.0, 0.9, 0.94), (400.0, 1.0, 1.0), (600.0, 1.02, 1.04)]
         .map(|(budget, value, bound)| AtBudget { budget, value: value * laid.dealt.value, bound: bound * laid.bound })

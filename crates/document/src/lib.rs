@@ -12,13 +12,10 @@
 
 pub mod drawing;
 pub mod face;
-pub mod marking_page;
 pub mod measure;
-pub mod plan_paper;
 pub mod plan_sheet;
 pub mod planned;
 pub mod sheet;
 pub mod survey_report;
 pub mod tape_sheet;
-pub mod trial_paper;
 pub mod typeset;

@@ -7,7 +7,6 @@ use unit::Units;
 use crate::drawing::block::{self, Title};
 use crate::drawing::compose::{Layout, compose};
 use crate::drawing::label;
-use crate::drawing::markings::{self, Marked};
 use crate::drawing::scale::Scale;
 use crate::drawing::scene::Scene;
 use crate::drawing::svg::Told;
@@ -26,32 +25,12 @@ pub struct Drawn {
     pub layout: Layout,
 }
 
-/// Draws the yard on one sheet, as surveyed.
+/// Draws the yard on one sheet.
 pub fn draw(sheet: &Sheet, plan: &Plan, ledger: &Ledger) -> Drawn {
-    drawn(sheet, plan, &[], ledger)
-}
-
-/// Draws the yard with its markings, the zones set back.
-pub fn draw_markings(sheet: &Sheet, plan: &Plan, markings: &[Marked], ledger: &Ledger) -> Drawn {
-    drawn(sheet, plan, markings, ledger)
-}
-
-fn drawn(sheet: &Sheet, surveyed: &Plan, markings: &[Marked], ledger: &Ledger) -> Drawn {
-    let planned = !markings.is_empty();
-    // The survey's points have done their work when markings are drawn.
-    let plan = &Plan {
-        survey: surveyed.survey.filter(|_| !planned),
-        ..*surveyed
-    };
     let entries = block::entries(plan);
-    let areas = areas(sheet, surveyed);
-    let kind = if planned {
-        "doc-kind-plan"
-    } else {
-        "doc-kind-survey"
-    };
+    let areas = areas(sheet, plan);
     let title = |scale: Scale| Title {
-        kind: sheet.word(kind),
+        kind: sheet.word("doc-kind-survey"),
         rows: vec![
             (
                 sheet.word("doc-row-scale"),
@@ -93,21 +72,7 @@ fn drawn(sheet: &Sheet, surveyed: &Plan, markings: &[Marked], ledger: &Ledger) -
         taken.slab(&Slab::level(block.grown(1.0)), weight::NEVER);
     }
     yard::draw(&mut scene, &mut taken, plan, &layout.view);
-    if planned {
-        markings::set_back(&mut scene);
-        markings::draw(&mut scene, &mut taken, markings, &layout.view);
-        label::write_plan(
-            &mut scene,
-            &mut taken,
-            sheet,
-            plan,
-            &layout.view,
-            ledger,
-            markings,
-        );
-    } else {
-        label::write(&mut scene, &mut taken, sheet, plan, &layout.view, ledger);
-    }
+    label::write(&mut scene, &mut taken, sheet, plan, &layout.view, ledger);
     block::title(
         &mut scene,
         [layout.title.x, layout.title.y],
@@ -134,7 +99,7 @@ fn drawn(sheet: &Sheet, surveyed: &Plan, markings: &[Marked], ledger: &Ledger) -
         title: sheet.say(msg!(
             "doc-told-title",
             name = sheet.name,
-            kind = sheet.word(kind)
+            kind = sheet.word("doc-kind-survey")
         )),
         says: sheet.say(msg!(
             "doc-told-yard",

@@ -4,7 +4,7 @@ use std::collections::BTreeMap;
 
 use children::{Child, Skill};
 use layout::plan::{Plan as Laid, Reason};
-use layout::{Candidate as Could, Check as Held, Task};
+use layout::{Candidate as Could, Check as Held, Task, Worth};
 use ledger::{Key, Ledger};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
@@ -49,6 +49,8 @@ pub struct Layout {
     pub bound: f64,
     /// (bound - value) / bound.
     pub gap: f64,
+    /// Value and bound of the choice at other budgets, its ground known by area; may be empty.
+    pub curve: Vec<AtBudget>,
     /// Whether the search was stopped before its work was done.
     pub stopped: bool,
     /// What a little more of each would change.
@@ -57,6 +59,17 @@ pub struct Layout {
     pub left_out: Vec<LeftOut>,
     /// Wanted terms that are not met, by rule: how many of how many.
     pub terms: BTreeMap<String, Term>,
+}
+
+/// What the choice would be worth at a budget.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+pub struct AtBudget {
+    /// In the project's currency.
+    pub budget: f64,
+    /// Z of the best set found.
+    pub value: f64,
+    /// No set can do better.
+    pub bound: f64,
 }
 
 /// Minutes a week of one child, one skill and one foot.
@@ -205,6 +218,7 @@ impl Layout {
         children: &[Child],
         task: &Task,
         laid: &Laid,
+        curve: &[Worth],
         ledger: &Ledger,
     ) -> Layout {
         let question = &task.question;
@@ -290,6 +304,14 @@ impl Layout {
             value: laid.dealt.value,
             bound: laid.bound,
             gap: laid.gap,
+            curve: curve
+                .iter()
+                .map(|worth| AtBudget {
+                    budget: millionth(worth.budget),
+                    value: millionth(worth.value),
+                    bound: millionth(worth.bound),
+                })
+                .collect(),
             stopped: laid.stopped,
             binds: laid
                 .binds

@@ -67,6 +67,7 @@ pub fn plan(asked: &Plan, manner: Manner) -> Result<Outcome, Fault> {
         &telling,
         &stop,
     )?;
+    notes.extend(planned.plan.notes.iter().cloned());
     if planned.plan.stopped {
         notes.push(Note::warning(None, msg!("plan-stopped")));
         return refuse(&notes, Outcome::DoesNotHold);
@@ -90,14 +91,7 @@ pub fn plan(asked: &Plan, manner: Manner) -> Result<Outcome, Fault> {
         Output::new("layout.toml", layout),
     ];
     outputs.extend(survey_papers);
-    outputs.extend(papers::plan(
-        &walked,
-        &class,
-        &planned,
-        &told,
-        &record,
-        asked.large,
-    )?);
+    outputs.extend(papers::plan(&walked, &class, &planned, &record, asked.large)?);
     telling.notes(&notes);
     if let Err(fault) = write(dir, &outputs) {
         telling.notes(&[fault.note()]);
@@ -223,6 +217,7 @@ fn fill(record: &mut Record, walked: &Surveyed, class: &Class, planned: &Planned
             &class.children,
             &task,
             &planned.plan,
+            &planned.curve,
             &project.ledger,
         ));
     }

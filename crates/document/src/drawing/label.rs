@@ -9,8 +9,7 @@ use note::msg;
 use super::fixture;
 use super::hatch::Rings;
 use super::mark::{self, Dimension, reading_turn, slab_of};
-use super::markings::Marked;
-use super::scene::{Item, Path, Rect, Scene, Spot, Stroke, Text, WHITE, pen};
+use super::scene::{Path, Rect, Scene, Spot, Stroke, Text, WHITE, pen};
 use super::taken::{Slab, Taken, inside, weight};
 use super::view::{View, along, far, right_of, way};
 use super::yard::{Plan, corners, label_places, on_boundary};
@@ -211,64 +210,6 @@ pub fn write(
         ];
         label.place(scene, taken, &offers, Some(at), ANY);
     }
-}
-
-/// Writes the labels of a plan: its markings first, then what a person finds the way by.
-pub fn write_plan(
-    scene: &mut Scene,
-    taken: &mut Taken,
-    sheet: &Sheet,
-    plan: &Plan,
-    view: &View,
-    ledger: &Ledger,
-    markings: &[Marked],
-) {
-    let caps = sheet.caps();
-    for marked in markings {
-        let rings = view.rings(&marked.figure.envelope);
-        let Some(bounds) = Rect::round(rings.iter().flatten().copied()) else {
-            continue;
-        };
-        // Room for the number's disc before the name.
-        let words = format!("\u{a0}\u{a0}\u{a0}{}", marked.name);
-        let label = Label::new(words, caps.name, Weight::Bold);
-        let [w, h] = label.half();
-        let [x, y] = bounds.centre();
-        let mut offers = Vec::new();
-        for slide in [-1.0, 0.0, 1.0, -0.5, 0.5] {
-            let across = slide * (bounds.w / 2.0 - w).max(0.0);
-            let down = slide * (bounds.h / 2.0 - h).max(0.0);
-            let bias = f64::abs(slide + 1.0) * 0.5;
-            offers.push(level([x + across, bounds.y - h - 0.4], bias));
-            offers.push(level(
-                [x + across, bounds.y + bounds.h + h + 0.4],
-                bias + 0.5,
-            ));
-            offers.push(level([bounds.x + bounds.w + w + 0.6, y + down], bias + 1.0));
-            offers.push(level([bounds.x - w - 0.6, y + down], bias + 1.0));
-        }
-        let before = scene.items.len();
-        label.place(scene, taken, &offers, Some([x, y]), ANY);
-        let text = scene.items.iter().skip(before).find_map(|item| match item {
-            Item::Text(text) => Some(text.at),
-            Item::Path(..) => None,
-        });
-        if let Some(at) = text {
-            let left = at[0] - w + ROOM + caps.name * 0.9;
-            mark::number(
-                scene,
-                [left, at[1] - caps.name / 2.0],
-                &marked.number.to_string(),
-                caps.name * 0.85,
-            );
-        }
-    }
-    dimensions(scene, taken, sheet, plan, view);
-    for thing in &plan.yard.fixtures {
-        name_fixture(scene, taken, sheet, plan, view, ledger, thing);
-    }
-    routes(scene, taken, sheet, plan, view);
-    openings(scene, taken, sheet, plan.yard, view);
 }
 
 fn points(
