@@ -103,11 +103,17 @@ pub fn class(project: &Project, yard: &Yard, notes: &mut Vec<Note>) -> Option<Cl
 /// What was tried on figures of known size moves the reach of the children who tried.
 fn learn(project: &Project, children: &mut [Child], model: &Model, look: &Look) {
     for child in children {
-        let trials = project.trials.iter().filter(|trial| trial.child == child.name);
+        let trials = project
+            .trials
+            .iter()
+            .filter(|trial| trial.child == child.name);
         let tried: Vec<(Figure, Gait, Option<Side>, &Trial)> = trials
             .filter_map(|trial| {
                 let (figure, family) = tried_on(project, trial, look)?;
-                let word = trial.activity.as_deref().or(family.activities().first().copied())?;
+                let word = trial
+                    .activity
+                    .as_deref()
+                    .or(family.activities().first().copied())?;
                 let (gait, foot) = match word.split_once(':') {
                     Some((gait, "R")) => (gait, Some(Side::Right)),
                     Some((gait, "L")) => (gait, Some(Side::Left)),
@@ -133,10 +139,17 @@ fn learn(project: &Project, children: &mut [Child], model: &Model, look: &Look) 
 }
 
 /// The figure of a trial: a marking of the layout, or a family at the lengths of the day.
-fn tried_on(project: &Project, trial: &Trial, look: &Look) -> Option<(Figure, &'static dyn Family)> {
+fn tried_on(
+    project: &Project,
+    trial: &Trial,
+    look: &Look,
+) -> Option<(Figure, &'static dyn Family)> {
     let (family, lengths) = match &trial.on {
         On::Marking(name) => {
-            let marking = project.layout.iter().find(|marking| marking.name == *name)?;
+            let marking = project
+                .layout
+                .iter()
+                .find(|marking| marking.name == *name)?;
             (&marking.family, &marking.lengths)
         }
         On::Figure { family, lengths } => (family, lengths),
@@ -306,7 +319,9 @@ pub fn choose(
     };
     let plan = layout::plan(&task, &project.ledger, &go_on).map_err(|why| Fault(why.0))?;
     let curve = if project.about.budget.is_some() && !plan.stopped {
-        let budgets: Vec<f64> = (1..=STEPS).map(|step| budget * f64::from(step) / f64::from(BUDGET_AT)).collect();
+        let budgets: Vec<f64> = (1..=STEPS)
+            .map(|step| budget * f64::from(step) / f64::from(BUDGET_AT))
+            .collect();
         layout::plan::curve(&task, &budgets, &project.ledger).map_err(|why| Fault(why.0))?
     } else {
         Vec::new()

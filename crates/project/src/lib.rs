@@ -1,7 +1,7 @@
 //! The project folder: reading, checking and writing what people write.
 //!
-//! [`read`] takes the folder in, with every fault of every file told at once; [`yard`]
-//! puts what stands in the yard on the adjusted coordinates; [`write`] is the only way out:
+//! [`read()`] takes the folder in, with every fault of every file told at once; [`yard()`]
+//! puts what stands in the yard on the adjusted coordinates; [`mod@write`] is the only way out:
 //! a run's files are staged and then moved, so that nothing is ever half-written.
 //!
 //! Invariants: reading never writes; unknown files in the folder are left alone; a fault

@@ -101,7 +101,7 @@ pub fn write(dir: &Path, outputs: &[Output]) -> Result<(), WriteFault> {
     write_watched(dir, outputs, &mut |_, _| Ok(()))
 }
 
-/// [`write`], asking before each step: an error of `ask` stops the run like one of the disk.
+/// [`write()`], asking before each step: an error of `ask` stops the run like one of the disk.
 ///
 /// # Errors
 /// [`WriteFault`], with whether all is as it was.
@@ -113,7 +113,7 @@ pub fn write_watched(
     all(dir, outputs, Over::Replace, ask)
 }
 
-/// [`write`], and never over a file that stands there: then nothing is written.
+/// [`write()`], and never over a file that stands there: then nothing is written.
 ///
 /// # Errors
 /// [`WriteFault`], with whether all is as it was; of the first file that stands there, its

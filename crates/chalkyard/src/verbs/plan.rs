@@ -91,7 +91,13 @@ pub fn plan(asked: &Plan, manner: Manner) -> Result<Outcome, Fault> {
         Output::new("layout.toml", layout),
     ];
     outputs.extend(survey_papers);
-    outputs.extend(papers::plan(&walked, &class, &planned, &record, asked.large)?);
+    outputs.extend(papers::plan(
+        &walked,
+        &class,
+        &planned,
+        &record,
+        asked.large,
+    )?);
     telling.notes(&notes);
     if let Err(fault) = write(dir, &outputs) {
         telling.notes(&[fault.note()]);

@@ -21,7 +21,10 @@ pub const NO_LIMIT: f64 = 1e8;
 
 /// Writes the page.
 pub fn write(paper: &mut Manuscript, sheet: &Sheet, planned: &Planned) {
-    paper.heading(1, &sheet.say(msg!("page-director-title", name = sheet.name)));
+    paper.heading(
+        1,
+        &sheet.say(msg!("page-director-title", name = sheet.name)),
+    );
     let Some(layout) = &planned.record.layout else {
         paper.paragraph(&sheet.word("page-no-layout"));
         return;
@@ -48,7 +51,17 @@ pub fn write(paper: &mut Manuscript, sheet: &Sheet, planned: &Planned) {
     paper.heading(2, &sheet.word("page-buy"));
     paper.paragraph(&buy(sheet, planned, cost));
     paper.heading(2, &sheet.word("page-need"));
-    words::ticks(paper, &["page-need-leave", "page-need-codes", "page-need-surface", "page-need-days", "page-need-money"].map(|key| sheet.word(key)));
+    words::ticks(
+        paper,
+        &[
+            "page-need-leave",
+            "page-need-codes",
+            "page-need-surface",
+            "page-need-days",
+            "page-need-money",
+        ]
+        .map(|key| sheet.word(key)),
+    );
     paper.heading(2, &sheet.word("page-sure"));
     paper.list(&sure(sheet, planned, layout), false);
     paper.paragraph(&without(sheet, planned));
@@ -60,14 +73,29 @@ pub fn write(paper: &mut Manuscript, sheet: &Sheet, planned: &Planned) {
 
 /// What the markings cost together.
 pub fn cost(planned: &Planned) -> f64 {
-    planned.markings().filter_map(|(marking, _)| planned.candidate(marking)).map(|one| one.cost).sum()
+    planned
+        .markings()
+        .filter_map(|(marking, _)| planned.candidate(marking))
+        .map(|one| one.cost)
+        .sum()
 }
 
 /// Practice of a skill: planned over wanted, of the children a filter lets by.
-fn share(layout: &Layout, children: &[Child], skill: &str, of: impl Fn(&Child) -> bool) -> Option<f64> {
+fn share(
+    layout: &Layout,
+    children: &[Child],
+    skill: &str,
+    of: impl Fn(&Child) -> bool,
+) -> Option<f64> {
     let (mut got, mut wanted) = (0.0, 0.0);
     for one in layout.practice.iter().filter(|one| one.skill == skill) {
-        let Some(child) = children.iter().find(|child| child.id == one.child).filter(|child| of(child)) else { continue };
+        let Some(child) = children
+            .iter()
+            .find(|child| child.id == one.child)
+            .filter(|child| of(child))
+        else {
+            continue;
+        };
         got += f64::from(child.count) * (one.first + one.second);
         wanted += f64::from(child.count) * one.target;
     }
@@ -79,33 +107,62 @@ fn wanted(layout: &Layout, children: &[Child], skill: &str) -> f64 {
     let mut sum = 0.0;
     let mut who = BTreeSet::new();
     for one in layout.practice.iter().filter(|one| one.skill == skill) {
-        let count = children.iter().find(|child| child.id == one.child).map_or(0.0, |child| f64::from(child.count));
+        let count = children
+            .iter()
+            .find(|child| child.id == one.child)
+            .map_or(0.0, |child| f64::from(child.count));
         sum += count * one.target;
         who.insert(one.child.as_str());
     }
-    let heads: u32 = children.iter().filter(|child| who.contains(child.id.as_str())).map(|child| child.count).sum();
+    let heads: u32 = children
+        .iter()
+        .filter(|child| who.contains(child.id.as_str()))
+        .map(|child| child.count)
+        .sum();
     sum / f64::from(heads.max(1))
 }
 
 /// By skill and age: how much of the practice wanted the plan gives.
-fn gains(paper: &mut Manuscript, sheet: &Sheet, planned: &Planned, layout: &Layout, ages: &BTreeSet<u32>) {
+fn gains(
+    paper: &mut Manuscript,
+    sheet: &Sheet,
+    planned: &Planned,
+    layout: &Layout,
+    ages: &BTreeSet<u32>,
+) {
     let children = planned.children();
     paper.lead(&sheet.word("page-gains-how"));
     let mut columns = vec![Column::prose(sheet.word("page-column-skill"), 1)];
     columns.push(Column::figures(sheet.word("page-column-wanted")));
     for age in ages {
-        let heads: u32 = children.iter().filter(|child| years(child) == *age).map(|child| child.count).sum();
-        columns.push(Column::figures(sheet.say(msg!("page-column-age", age = u64::from(*age), count = u64::from(heads)))));
+        let heads: u32 = children
+            .iter()
+            .filter(|child| years(child) == *age)
+            .map(|child| child.count)
+            .sum();
+        columns.push(Column::figures(sheet.say(msg!(
+            "page-column-age",
+            age = u64::from(*age),
+            count = u64::from(heads)
+        ))));
     }
     columns.push(Column::figures(sheet.word("page-column-all")));
-    let cell = |share: Option<f64>| share.map_or_else(|| sheet.word("doc-none"), |share| format!("{} %", measure::plain(100.0 * share, 0, sheet)));
+    let cell = |share: Option<f64>| {
+        share.map_or_else(
+            || sheet.word("doc-none"),
+            |share| format!("{} %", measure::plain(100.0 * share, 0, sheet)),
+        )
+    };
     let rows: Vec<Vec<String>> = SKILLS
         .into_iter()
         .filter(|skill| share(layout, children, skill, |_| true).is_some())
         .map(|skill| {
             let mut row = vec![super::suits::gait_words(sheet, skill)];
             row.push(measure::plain(wanted(layout, children, skill), 1, sheet));
-            row.extend(ages.iter().map(|age| cell(share(layout, children, skill, |child| years(child) == *age))));
+            row.extend(
+                ages.iter()
+                    .map(|age| cell(share(layout, children, skill, |child| years(child) == *age))),
+            );
             row.push(cell(share(layout, children, skill, |_| true)));
             row
         })
@@ -132,7 +189,10 @@ fn buy(sheet: &Sheet, planned: &Planned, cost: f64) -> String {
         .iter()
         .map(|(colour, litres)| {
             let name = sheet.word(painter::paint_key(*colour));
-            format!("{name}\u{A0}{}\u{A0}L", measure::plain(litres.max(0.1), 1, sheet))
+            format!(
+                "{name}\u{A0}{}\u{A0}L",
+                measure::plain(litres.max(0.1), 1, sheet)
+            )
         })
         .collect();
     let text = sheet.say(msg!(
@@ -172,7 +232,12 @@ fn sure(sheet: &Sheet, planned: &Planned, layout: &Layout) -> Vec<String> {
                 "ground" => measure::area(binds.more, sheet),
                 _ => measure::plain(binds.more, 0, sheet),
             };
-            sheet.say(msg!("page-binds", of = binds.of.as_str(), more = more, change = percent(binds.change, 1)))
+            sheet.say(msg!(
+                "page-binds",
+                of = binds.of.as_str(),
+                more = more,
+                change = percent(binds.change, 1)
+            ))
         })
         .collect();
     if binding.is_empty() {
@@ -182,8 +247,14 @@ fn sure(sheet: &Sheet, planned: &Planned, layout: &Layout) -> Vec<String> {
     }
     all.push(sheet.word("page-sure-children"));
     let checks = planned.record.audit.as_deref().unwrap_or_default();
-    let broken = checks.iter().filter(|check| check.hard && !check.pass).count();
-    let unmet = checks.iter().filter(|check| !check.hard && !check.pass).count();
+    let broken = checks
+        .iter()
+        .filter(|check| check.hard && !check.pass)
+        .count();
+    let unmet = checks
+        .iter()
+        .filter(|check| !check.hard && !check.pass)
+        .count();
     all.push(sheet.say(msg!("page-sure-rules", broken = broken, unmet = unmet)));
     all
 }
@@ -193,14 +264,22 @@ fn sure(sheet: &Sheet, planned: &Planned, layout: &Layout) -> Vec<String> {
 pub fn without_station(planned: &Planned) -> Vec<(&'static str, Vec<String>)> {
     let least = footfall::Model::of(planned.ledger).left_out;
     let footfall = planned.record.footfall.as_deref().unwrap_or_default();
-    let targets = planned.record.layout.as_ref().map_or(&[][..], |layout| layout.targets.as_slice());
+    let targets = planned
+        .record
+        .layout
+        .as_ref()
+        .map_or(&[][..], |layout| layout.targets.as_slice());
     SKILLS
         .into_iter()
         .filter_map(|skill| {
             let who: Vec<String> = planned
                 .children()
                 .iter()
-                .filter(|child| targets.iter().any(|one| one.child == child.id && one.skill == skill && one.minutes > 0.0))
+                .filter(|child| {
+                    targets
+                        .iter()
+                        .any(|one| one.child == child.id && one.skill == skill && one.minutes > 0.0)
+                })
                 .filter(|child| {
                     let serves = |gift: &plan::Good| gift.skill == skill && gift.contacts > 0.0;
                     !footfall.iter().any(|row| {

@@ -12,12 +12,12 @@ use footfall::{Contact, Flight, Gait};
 use geo::{BoundingRect, Coord};
 use marking::{Cell, Figure, Lane, Outline, Takes};
 
+use super::painter::Extent;
 use crate::drawing::fixture::circle;
 use crate::drawing::mark::slab_of;
 use crate::drawing::scene::{Dash, INK, Path, Scene, Spot, Stroke, Text, WHITE, pen};
 use crate::drawing::taken::{Slab, Taken, weight};
 use crate::drawing::view::{View, along, far, way};
-use super::painter::Extent;
 
 /// A foot on the ground.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -76,19 +76,31 @@ pub fn trail(figure: &Figure, told: &Told) -> Option<Trail> {
     let stops: Vec<(Coord<f64>, Option<&Cell>)> = match told.lane {
         Some(number) => {
             let lane = figure.lanes.get(number)?;
-            (0..contacts.len()).map(|step| (on_lane(lane, told.stride * step as f64).0, None)).collect()
+            (0..contacts.len())
+                .map(|step| (on_lane(lane, told.stride * step as f64).0, None))
+                .collect()
         }
         None => told
             .cells
             .iter()
-            .map(|id| figure.cells.iter().find(|cell| cell.id == *id).map(|cell| (cell.centre, Some(cell))))
+            .map(|id| {
+                figure
+                    .cells
+                    .iter()
+                    .find(|cell| cell.id == *id)
+                    .map(|cell| (cell.centre, Some(cell)))
+            })
             .collect::<Option<_>>()?,
     };
     if stops.len() != contacts.len() || stops.is_empty() {
         return None;
     }
-    let flight = Gait::named(told.gait).and_then(|gait| gait.follows.first().map(|follow| follow.flight));
-    let heading = |step: usize| match (told.lane.and_then(|lane| figure.lanes.get(lane)), figure.facing) {
+    let flight =
+        Gait::named(told.gait).and_then(|gait| gait.follows.first().map(|follow| follow.flight));
+    let heading = |step: usize| match (
+        told.lane.and_then(|lane| figure.lanes.get(lane)),
+        figure.facing,
+    ) {
         (_, Some(facing)) => facing,
         (Some(lane), None) => on_lane(lane, told.stride * step as f64).1,
         (None, None) => bisector(&stops, step),
@@ -97,13 +109,21 @@ pub fn trail(figure: &Figure, told: &Told) -> Option<Trail> {
         .iter()
         .zip(&stops)
         .enumerate()
-        .map(|(step, (&contact, &(at, cell)))| landing(contact, at, cell, heading(step), told, flight, step))
+        .map(|(step, (&contact, &(at, cell)))| {
+            landing(contact, at, cell, heading(step), told, flight, step)
+        })
         .collect();
-    Some(Trail { landings, foot: told.foot, flies: flight != Some(Flight::Walk) })
+    Some(Trail {
+        landings,
+        foot: told.foot,
+        flies: flight != Some(Flight::Walk),
+    })
 }
 
 fn contact(letter: char) -> Option<Contact> {
-    [Contact::R, Contact::L, Contact::B].into_iter().find(|contact| contact.letter() == letter)
+    [Contact::R, Contact::L, Contact::B]
+        .into_iter()
+        .find(|contact| contact.letter() == letter)
 }
 
 /// Halfway between the way in and the way out; along the only one at an end.
@@ -114,7 +134,10 @@ fn bisector(stops: &[(Coord<f64>, Option<&Cell>)], step: usize) -> f64 {
         (length > 0.0).then(|| (b - a) / length)
     };
     let ways = [unit(step.checked_sub(1), step), unit(Some(step), step + 1)];
-    let sum = ways.into_iter().flatten().fold(Coord { x: 0.0, y: 0.0 }, |sum, way| sum + way);
+    let sum = ways
+        .into_iter()
+        .flatten()
+        .fold(Coord { x: 0.0, y: 0.0 }, |sum, way| sum + way);
     libm::atan2(sum.y, sum.x)
 }
 
@@ -133,7 +156,11 @@ fn landing(
     let breadth = cell.map_or(0.0, |cell| across(cell, left));
     let foot = |side: Side, aside: f64, behind: f64| {
         let sign = if side == Side::Left { 1.0 } else { -1.0 };
-        Foot { at: at + left * (sign * aside) - ahead * behind, toes, side }
+        Foot {
+            at: at + left * (sign * aside) - ahead * behind,
+            toes,
+            side,
+        }
     };
     // feet stand half a foot's length apart, or one in each of a pair of squares
     let apart = match cell {
@@ -150,18 +177,37 @@ fn landing(
     let feet = sides(contact);
     let both = feet.len() > 1;
     // on a lane the feet keep to their own side of its middle
-    let single = if told.lane.is_some() { told.foot * 0.3 } else { 0.0 };
+    let single = if told.lane.is_some() {
+        told.foot * 0.3
+    } else {
+        0.0
+    };
     let closing = match (flight, contact.side(), start) {
         (Some(Flight::Gallop | Flight::Slide), Some(lead), false) => {
-            let other = if lead == Side::Right { Side::Left } else { Side::Right };
-            let behind = if flight == Some(Flight::Gallop) { told.foot * 0.5 } else { 0.0 };
+            let other = if lead == Side::Right {
+                Side::Left
+            } else {
+                Side::Right
+            };
+            let behind = if flight == Some(Flight::Gallop) {
+                told.foot * 0.5
+            } else {
+                0.0
+            };
             Some(foot(other, told.foot * 0.3, behind))
         }
         _ => None,
     };
-    let single = if closing.is_some() { told.foot * 0.3 } else { single };
+    let single = if closing.is_some() {
+        told.foot * 0.3
+    } else {
+        single
+    };
     Landing {
-        feet: feet.into_iter().map(|side| foot(side, if both { apart } else { single }, 0.0)).collect(),
+        feet: feet
+            .into_iter()
+            .map(|side| foot(side, if both { apart } else { single }, 0.0))
+            .collect(),
         closing,
         aside: (breadth / 2.0).max(told.foot * 0.55),
     }
@@ -172,8 +218,13 @@ fn across(cell: &Cell, way: Coord<f64>) -> f64 {
     match &cell.outline {
         Outline::Disc { radius } => 2.0 * radius,
         Outline::Polygon(outline) => {
-            let along = outline.exterior().coords().map(|at| at.x * way.x + at.y * way.y);
-            let (low, high) = along.fold((f64::INFINITY, f64::NEG_INFINITY), |(low, high), v| (low.min(v), high.max(v)));
+            let along = outline
+                .exterior()
+                .coords()
+                .map(|at| at.x * way.x + at.y * way.y);
+            let (low, high) = along.fold((f64::INFINITY, f64::NEG_INFINITY), |(low, high), v| {
+                (low.min(v), high.max(v))
+            });
             if low <= high { high - low } else { 0.0 }
         }
     }
@@ -236,7 +287,10 @@ fn smooth(spots: &[Spot]) -> Vec<Spot> {
             let axis = |a: usize| {
                 let (m1, m2) = ((p2[a] - p0[a]) / 2.0, (p3[a] - p1[a]) / 2.0);
                 let (t2, t3) = (t * t, t * t * t);
-                (2.0 * t3 - 3.0 * t2 + 1.0) * p1[a] + (t3 - 2.0 * t2 + t) * m1 + (3.0 * t2 - 2.0 * t3) * p2[a] + (t3 - t2) * m2
+                (2.0 * t3 - 3.0 * t2 + 1.0) * p1[a]
+                    + (t3 - 2.0 * t2 + t) * m1
+                    + (3.0 * t2 - 2.0 * t3) * p2[a]
+                    + (t3 - t2) * m2
             };
             out.push([axis(0), axis(1)]);
         }
@@ -253,7 +307,10 @@ impl Foot {
             .into_iter()
             .map(|[x, y]| {
                 let (x, y) = (x * length, side * y * length);
-                view.at(Coord { x: self.at.x + x * cos - y * sin, y: self.at.y + x * sin + y * cos })
+                view.at(Coord {
+                    x: self.at.x + x * cos - y * sin,
+                    y: self.at.y + x * sin + y * cos,
+                })
             })
             .collect()
     }
@@ -261,18 +318,28 @@ impl Foot {
     /// A place before or behind its middle on the sheet, in shares of its length.
     fn end(&self, share: f64, length: f64, view: &View) -> Spot {
         let (sin, cos) = libm::sincos(self.toes);
-        view.at(Coord { x: self.at.x + share * length * cos, y: self.at.y + share * length * sin })
+        view.at(Coord {
+            x: self.at.x + share * length * cos,
+            y: self.at.y + share * length * sin,
+        })
     }
 
     fn draw(&self, scene: &mut Scene, taken: &mut Taken, length: f64, view: &View) {
-        let rings = [self.ring(&SOLE, length, view), self.ring(&HEEL, length, view)];
+        let rings = [
+            self.ring(&SOLE, length, view),
+            self.ring(&HEEL, length, view),
+        ];
         let mut path = Path::default();
         for ring in &rings {
             path.add_ring(ring);
             taken.ground(&vec![ring.clone()], weight::HARD);
             taken.ring(ring, weight::HARD);
         }
-        let halo = Stroke { width: 0.9, colour: WHITE, dash: Dash::Solid };
+        let halo = Stroke {
+            width: 0.9,
+            colour: WHITE,
+            dash: Dash::Solid,
+        };
         scene.stroke(path.clone(), halo);
         let fill = if self.side == Side::Right { INK } else { WHITE };
         scene.shape(path, fill, Stroke::solid(pen::ZONE));
@@ -282,16 +349,29 @@ impl Foot {
 impl Trail {
     /// The ground that the feet take, metres.
     pub fn extent(&self) -> Option<Extent> {
-        let feet = self.landings.iter().flat_map(|one| one.feet.iter().chain(&one.closing));
+        let feet = self
+            .landings
+            .iter()
+            .flat_map(|one| one.feet.iter().chain(&one.closing));
         feet.map(|foot| {
             let reach = self.foot / 2.0;
-            Extent { low: [foot.at.x - reach, foot.at.y - reach], high: [foot.at.x + reach, foot.at.y + reach] }
+            Extent {
+                low: [foot.at.x - reach, foot.at.y - reach],
+                high: [foot.at.x + reach, foot.at.y + reach],
+            }
         })
         .reduce(Extent::with)
     }
 
     /// Draws lines, feet and, where `numbered`, the contacts' numbers.
-    pub fn draw(&self, scene: &mut Scene, taken: &mut Taken, view: &View, cap: f64, numbered: bool) {
+    pub fn draw(
+        &self,
+        scene: &mut Scene,
+        taken: &mut Taken,
+        view: &View,
+        cap: f64,
+        numbered: bool,
+    ) {
         let mut lines: Vec<(Vec<Spot>, bool)> = Vec::new();
         for pair in self.landings.windows(2) {
             let [from, to] = pair else { continue };
@@ -303,7 +383,14 @@ impl Trail {
             }
         }
         for (line, _) in &lines {
-            scene.stroke(Path::line(line), Stroke { width: 1.1, colour: WHITE, dash: Dash::Solid });
+            scene.stroke(
+                Path::line(line),
+                Stroke {
+                    width: 1.1,
+                    colour: WHITE,
+                    dash: Dash::Solid,
+                },
+            );
             taken.line(line, weight::HARD);
         }
         for one in &self.landings {
@@ -329,18 +416,35 @@ impl Trail {
         let straight = way(start, end);
         // leave the foot by the end that is nearer to the goal
         let near = |foot: &Foot, goal: Spot, out: f64| {
-            let ends = [foot.end(0.5 + out, self.foot, view), foot.end(-0.5 - out, self.foot, view)];
-            let across = [along(view.at(foot.at), straight, 0.25 * self.foot * view.mm), along(view.at(foot.at), straight, -0.25 * self.foot * view.mm)];
-            ends.into_iter().chain(across).min_by(|a, b| far(*a, goal).total_cmp(&far(*b, goal))).unwrap_or(goal)
+            let ends = [
+                foot.end(0.5 + out, self.foot, view),
+                foot.end(-0.5 - out, self.foot, view),
+            ];
+            let across = [
+                along(view.at(foot.at), straight, 0.25 * self.foot * view.mm),
+                along(view.at(foot.at), straight, -0.25 * self.foot * view.mm),
+            ];
+            ends.into_iter()
+                .chain(across)
+                .min_by(|a, b| far(*a, goal).total_cmp(&far(*b, goal)))
+                .unwrap_or(goal)
         };
         let (a, b) = (near(from, end, 0.04), near(to, start, 0.06));
         let aside = [straight[1], -straight[0]];
         let length = far(a, b);
-        let knee = along(along(a, [b[0] - a[0], b[1] - a[1]], 0.5), aside, bulge * length * 2.0);
+        let knee = along(
+            along(a, [b[0] - a[0], b[1] - a[1]], 0.5),
+            aside,
+            bulge * length * 2.0,
+        );
         (0..=16)
             .map(|step| {
                 let t = f64::from(step) / 16.0;
-                let mix = |axis: usize| (1.0 - t) * (1.0 - t) * a[axis] + 2.0 * t * (1.0 - t) * knee[axis] + t * t * b[axis];
+                let mix = |axis: usize| {
+                    (1.0 - t) * (1.0 - t) * a[axis]
+                        + 2.0 * t * (1.0 - t) * knee[axis]
+                        + t * t * b[axis]
+                };
                 [mix(0), mix(1)]
             })
             .collect()
@@ -350,7 +454,10 @@ impl Trail {
         let radius = cap * 1.15;
         for (number, one) in self.landings.iter().enumerate().skip(1) {
             let count = one.feet.len().max(1) as f64;
-            let sum = one.feet.iter().fold(Coord { x: 0.0, y: 0.0 }, |sum, foot| sum + foot.at);
+            let sum = one
+                .feet
+                .iter()
+                .fold(Coord { x: 0.0, y: 0.0 }, |sum, foot| sum + foot.at);
             let at = view.at(sum / count);
             let first = one.aside * view.mm + radius + 0.6;
             let toes = one.feet.first().map_or(0.0, |foot| foot.toes);
@@ -360,10 +467,19 @@ impl Trail {
                     let turn = toes + FRAC_PI_2 + f64::from(side) * PI / 8.0;
                     let (sin, cos) = libm::sincos(turn);
                     let spot = along(at, [cos, -sin], first + f64::from(ring) * 1.4);
-                    let square = Slab { centre: spot, half: [radius + 0.2; 2], turn: 0.0 };
+                    let square = Slab {
+                        centre: spot,
+                        half: [radius + 0.2; 2],
+                        turn: 0.0,
+                    };
                     // rather to the left of the way, then to its right, then anywhere
-                    let off = [0.0, 3.0, 6.0, 9.0, 8.0, 9.0, 6.0, 3.0, 1.5, 3.0, 6.0, 9.0, 8.0, 9.0, 6.0, 3.0];
-                    let cost = taken.cost(&square) + f64::from(ring) * 1.2 + off.get(side as usize).copied().unwrap_or(9.0);
+                    let off = [
+                        0.0, 3.0, 6.0, 9.0, 8.0, 9.0, 6.0, 3.0, 1.5, 3.0, 6.0, 9.0, 8.0, 9.0, 6.0,
+                        3.0,
+                    ];
+                    let cost = taken.cost(&square)
+                        + f64::from(ring) * 1.2
+                        + off.get(side as usize).copied().unwrap_or(9.0);
                     if cost.is_finite() && best.as_ref().is_none_or(|(least, _)| cost < *least) {
                         best = Some((cost, spot));
                     }
@@ -371,7 +487,13 @@ impl Trail {
             }
             let Some((_, spot)) = best else { continue };
             scene.shape(Path::circle(spot, radius), WHITE, Stroke::solid(pen::ZONE));
-            let text = Text::new(number.to_string(), [spot[0], spot[1] + cap * 0.42], cap * 0.84).bold().middle();
+            let text = Text::new(
+                number.to_string(),
+                [spot[0], spot[1] + cap * 0.42],
+                cap * 0.84,
+            )
+            .bold()
+            .middle();
             taken.slab(&slab_of(&text, 0.2), weight::NEVER);
             taken.ground(&vec![circle(spot, radius + 0.3, 16)], weight::NEVER);
             scene.text(text);
@@ -383,12 +505,22 @@ impl Trail {
 fn flights(from: &Landing, to: &Landing) -> Vec<(Foot, Foot, f64)> {
     const BEND: f64 = 0.16;
     let bend = |side: Side| if side == Side::Left { BEND } else { -BEND };
-    let of = |landing: &Landing, side: Side| landing.feet.iter().find(|foot| foot.side == side).copied();
+    let of =
+        |landing: &Landing, side: Side| landing.feet.iter().find(|foot| foot.side == side).copied();
     match (from.feet.as_slice(), to.feet.as_slice()) {
-        ([_, _], [one]) => of(from, one.side).map(|foot| (foot, *one, bend(one.side))).into_iter().collect(),
+        ([_, _], [one]) => of(from, one.side)
+            .map(|foot| (foot, *one, bend(one.side)))
+            .into_iter()
+            .collect(),
         ([one], [other]) => vec![(*one, *other, bend(other.side))],
-        ([one], both) => both.iter().map(|foot| (*one, *foot, bend(foot.side))).collect(),
-        (_, both) => both.iter().filter_map(|foot| Some((of(from, foot.side)?, *foot, bend(foot.side)))).collect(),
+        ([one], both) => both
+            .iter()
+            .map(|foot| (*one, *foot, bend(foot.side)))
+            .collect(),
+        (_, both) => both
+            .iter()
+            .filter_map(|foot| Some((of(from, foot.side)?, *foot, bend(foot.side))))
+            .collect(),
     }
 }
 
@@ -401,7 +533,10 @@ fn other(from: &Landing, to: &Landing) -> Option<Foot> {
 fn arrow(scene: &mut Scene, tip: Spot, to: Spot) {
     let side = [-to[1], to[0]];
     let back = along(tip, to, -1.1);
-    scene.stroke(Path::line(&[along(back, side, 0.6), tip, along(back, side, -0.6)]), Stroke::solid(pen::ELLIPSE));
+    scene.stroke(
+        Path::line(&[along(back, side, 0.6), tip, along(back, side, -0.6)]),
+        Stroke::solid(pen::ELLIPSE),
+    );
 }
 
 /// The middle of a lane's ground, for a figure that has no cells; metres.
@@ -410,6 +545,9 @@ pub fn lane_extent(figure: &Figure) -> Option<Extent> {
         .lanes
         .iter()
         .filter_map(|lane| lane.line.bounding_rect())
-        .map(|rect| Extent { low: rect.min().into(), high: rect.max().into() })
+        .map(|rect| Extent {
+            low: rect.min().into(),
+            high: rect.max().into(),
+        })
         .reduce(Extent::with)
 }

@@ -32,7 +32,9 @@ struct Going<'a> {
 
 /// Writes the page of the marking of this number, from 0.
 pub fn write(paper: &mut Manuscript, sheet: &Sheet, planned: &Planned, number: usize) {
-    let Some((marking, figure)) = planned.markings().nth(number) else { return };
+    let Some((marking, figure)) = planned.markings().nth(number) else {
+        return;
+    };
     let candidate = planned.candidate(marking);
     let name = words::marking(sheet, marking, candidate);
     paper.page_break();
@@ -41,7 +43,11 @@ pub fn write(paper: &mut Manuscript, sheet: &Sheet, planned: &Planned, number: u
     let suited = suits::suits(&marking.name, footfall, planned.children());
     let facts = facts(sheet, planned, marking, figure);
     let (scene, scale) = painted(sheet, planned, figure);
-    let alt = sheet.say(msg!("page-painted-alt", name = name.as_str(), colours = colours(sheet, figure)));
+    let alt = sheet.say(msg!(
+        "page-painted-alt",
+        name = name.as_str(),
+        colours = colours(sheet, figure)
+    ));
     let caption = sheet.say(msg!(
         "page-painted-caption",
         ground = ground_word(planned.surface),
@@ -73,8 +79,19 @@ pub fn write(paper: &mut Manuscript, sheet: &Sheet, planned: &Planned, number: u
     } else {
         whom(paper, sheet, &suited);
     }
-    let acts = ["page-care-clear", if figure.lanes.is_empty() { "page-care-turn" } else { "page-care-lane" }, "page-care-watch"];
-    paper.care(&sheet.word("doc-take-care"), &acts.map(|key| sheet.word(key)));
+    let acts = [
+        "page-care-clear",
+        if figure.lanes.is_empty() {
+            "page-care-turn"
+        } else {
+            "page-care-lane"
+        },
+        "page-care-watch",
+    ];
+    paper.care(
+        &sheet.word("doc-take-care"),
+        &acts.map(|key| sheet.word(key)),
+    );
 }
 
 fn heading(paper: &mut Manuscript, words: &str) {
@@ -109,11 +126,19 @@ fn ground_word(ground: marking::Ground) -> &'static str {
 }
 
 fn colours(sheet: &Sheet, figure: &Figure) -> Vec<String> {
-    painter::colours([figure]).into_iter().map(|colour| sheet.word(painter::paint_key(colour))).collect()
+    painter::colours([figure])
+        .into_iter()
+        .map(|colour| sheet.word(painter::paint_key(colour)))
+        .collect()
 }
 
 /// What is said beside the picture, name and value.
-fn facts(sheet: &Sheet, planned: &Planned, marking: &Marking, figure: &Figure) -> Vec<(String, String)> {
+fn facts(
+    sheet: &Sheet,
+    planned: &Planned,
+    marking: &Marking,
+    figure: &Figure,
+) -> Vec<(String, String)> {
     let candidate = planned.candidate(marking);
     let mut all = Vec::new();
     let mut add = |key: &'static str, value: String| {
@@ -123,15 +148,26 @@ fn facts(sheet: &Sheet, planned: &Planned, marking: &Marking, figure: &Figure) -
     };
     if let Some(one) = candidate {
         add("page-fact-for", words::group(sheet, &one.group));
-        let mut skills: Vec<(&str, Option<&str>)> = one.e.iter().map(|gift| (gift.skill.as_str(), gift.foot.as_deref())).collect();
+        let mut skills: Vec<(&str, Option<&str>)> = one
+            .e
+            .iter()
+            .map(|gift| (gift.skill.as_str(), gift.foot.as_deref()))
+            .collect();
         skills.sort_by_key(|(skill, foot)| (order(skill), std::cmp::Reverse(*foot)));
         skills.dedup();
         let mut said: Vec<String> = Vec::new();
         for (skill, _) in &skills {
-            let feet: Vec<&str> = skills.iter().filter(|(other, _)| other == skill).filter_map(|(_, foot)| *foot).collect();
+            let feet: Vec<&str> = skills
+                .iter()
+                .filter(|(other, _)| other == skill)
+                .filter_map(|(_, foot)| *foot)
+                .collect();
             let line = match feet.as_slice() {
                 [foot] => words::skill(sheet, skill, Some(foot)),
-                [_, ..] => sheet.say(msg!("page-both-feet", skill = suits::gait_words(sheet, skill))),
+                [_, ..] => sheet.say(msg!(
+                    "page-both-feet",
+                    skill = suits::gait_words(sheet, skill)
+                )),
                 [] => words::skill(sheet, skill, None),
             };
             if !said.contains(&line) {
@@ -144,24 +180,48 @@ fn facts(sheet: &Sheet, planned: &Planned, marking: &Marking, figure: &Figure) -
         .lengths
         .iter()
         .map(|(name, metres)| {
-            let spec = marking::family(&marking.family)
-                .and_then(|family| family.lengths().iter().find(|spec| spec.name == name).map(|spec| spec.says));
+            let spec = marking::family(&marking.family).and_then(|family| {
+                family
+                    .lengths()
+                    .iter()
+                    .find(|spec| spec.name == name)
+                    .map(|spec| spec.says)
+            });
             let says = spec.map_or_else(|| name.clone(), |says| sheet.word(says));
             format!("{says} {}", words::length(sheet, *metres))
         })
         .collect();
     add("page-fact-lengths", lengths.join("; "));
     if !figure.cells.is_empty() {
-        add("page-fact-cells", sheet.say(msg!("page-cells", cells = figure.cells.len(), tracks = u64::from(figure.tracks))));
+        add(
+            "page-fact-cells",
+            sheet.say(msg!(
+                "page-cells",
+                cells = figure.cells.len(),
+                tracks = u64::from(figure.tracks)
+            )),
+        );
     } else {
-        add("page-fact-cells", sheet.say(msg!("page-tracks", tracks = u64::from(figure.tracks))));
+        add(
+            "page-fact-cells",
+            sheet.say(msg!("page-tracks", tracks = u64::from(figure.tracks))),
+        );
     }
     let minutes = minutes(planned, marking);
     if minutes > 0.0 {
-        add("page-fact-gives", sheet.say(msg!("page-gives", minutes = Fact::Number(minutes, 1))));
+        add(
+            "page-fact-gives",
+            sheet.say(msg!("page-gives", minutes = Fact::Number(minutes, 1))),
+        );
     }
     if let Some(one) = candidate {
-        add("page-fact-cost", sheet.say(msg!("page-cost", cost = words::money(sheet, one.cost, planned.money))));
+        add(
+            "page-fact-cost",
+            sheet.say(msg!(
+                "page-cost",
+                cost = words::money(sheet, one.cost, planned.money)
+            )),
+        );
     }
     let [x, y] = marking.at;
     add(
@@ -182,16 +242,31 @@ fn facts(sheet: &Sheet, planned: &Planned, marking: &Marking, figure: &Figure) -
 
 /// The taught skills' own order.
 fn order(skill: &str) -> usize {
-    ["jump", "hop", "leap", "gallop", "slide", "skip"].iter().position(|one| *one == skill).unwrap_or(9)
+    ["jump", "hop", "leap", "gallop", "slide", "skip"]
+        .iter()
+        .position(|one| *one == skill)
+        .unwrap_or(9)
 }
 
 /// Minutes a week that an average child of the class spends on a marking.
 fn minutes(planned: &Planned, marking: &Marking) -> f64 {
-    let Some(layout) = &planned.record.layout else { return 0.0 };
+    let Some(layout) = &planned.record.layout else {
+        return 0.0;
+    };
     let name = marking.candidate.as_deref().unwrap_or(&marking.name);
-    let count = |id: &str| planned.children().iter().find(|child| child.id == id).map_or(0.0, |child| f64::from(child.count));
-    let sum: f64 =
-        layout.minutes.iter().filter(|one| one.candidate == name).map(|one| one.minutes * count(&one.child)).sum();
+    let count = |id: &str| {
+        planned
+            .children()
+            .iter()
+            .find(|child| child.id == id)
+            .map_or(0.0, |child| f64::from(child.count))
+    };
+    let sum: f64 = layout
+        .minutes
+        .iter()
+        .filter(|one| one.candidate == name)
+        .map(|one| one.minutes * count(&one.child))
+        .sum();
     sum / f64::from(planned.heads().max(1))
 }
 
@@ -202,22 +277,53 @@ fn painted(sheet: &Sheet, planned: &Planned, figure: &Figure) -> (Scene, Scale) 
     let room = [wide - 4.0, if sheet.large { 70.0 } else { 54.0 }];
     let (scale, view) = extent.fit(room, [0.0; 2], sheet);
     let high = extent.size()[1] * scale.mm() + 4.0;
-    let view = View { origin: [view.origin[0] + wide / 2.0, view.origin[1] + high / 2.0], ..view };
+    let view = View {
+        origin: [view.origin[0] + wide / 2.0, view.origin[1] + high / 2.0],
+        ..view
+    };
     let mut scene = Scene::new(wide, high);
-    painter::on_ground(&mut scene, figure, &view, Rect { x: 0.0, y: 0.0, w: wide, h: high }, planned.surface);
+    painter::on_ground(
+        &mut scene,
+        figure,
+        &view,
+        Rect {
+            x: 0.0,
+            y: 0.0,
+            w: wide,
+            h: high,
+        },
+        planned.surface,
+    );
     (scene, scale)
 }
 
 /// As used: the easiest and the hardest way, as footprints.
-fn used(paper: &mut Manuscript, sheet: &Sheet, planned: &Planned, marking: &Marking, figure: &Figure) {
+fn used(
+    paper: &mut Manuscript,
+    sheet: &Sheet,
+    planned: &Planned,
+    marking: &Marking,
+    figure: &Figure,
+) {
     heading(paper, &sheet.word("page-used"));
     let goings = goings(planned, marking);
-    let trails: Vec<(Going, Trail)> =
-        goings.iter().filter_map(|going| Some((*going, going.trail(planned, figure)?))).collect();
+    let trails: Vec<(Going, Trail)> = goings
+        .iter()
+        .filter_map(|going| Some((*going, going.trail(planned, figure)?)))
+        .collect();
     let [only] = trails.as_slice() else {
         if let [easy, hard] = trails.as_slice() {
-            let apart = easy.0.route.cells.iter().all(|id| !hard.0.route.cells.contains(id)) && !easy.0.route.cells.is_empty();
-            let says = [says(sheet, "page-easiest", &easy.0), says(sheet, "page-hardest", &hard.0)];
+            let apart = easy
+                .0
+                .route
+                .cells
+                .iter()
+                .all(|id| !hard.0.route.cells.contains(id))
+                && !easy.0.route.cells.is_empty();
+            let says = [
+                says(sheet, "page-easiest", &easy.0),
+                says(sheet, "page-hardest", &hard.0),
+            ];
             let extents = extent_of(figure, &[&easy.1, &hard.1]);
             if apart {
                 let scene = drawn(sheet, figure, &[&easy.1, &hard.1], extents, true);
@@ -240,13 +346,32 @@ fn used(paper: &mut Manuscript, sheet: &Sheet, planned: &Planned, marking: &Mark
     };
     let text = says(sheet, "page-only", &only.0);
     words::small(paper, &text);
-    paper.figure(&drawn(sheet, figure, &[&only.1], extent_of(figure, &[&only.1]), true), &text);
+    paper.figure(
+        &drawn(
+            sheet,
+            figure,
+            &[&only.1],
+            extent_of(figure, &[&only.1]),
+            true,
+        ),
+        &text,
+    );
 }
 
 fn says(sheet: &Sheet, key: &'static str, going: &Going) -> String {
     let facts = vec![
-        ("years", Fact::Number(f64::from(suits::years(going.child)), 0)),
-        ("skill", Fact::Text(words::skill(sheet, &going.row.gait, going.row.foot.as_deref()))),
+        (
+            "years",
+            Fact::Number(f64::from(suits::years(going.child)), 0),
+        ),
+        (
+            "skill",
+            Fact::Text(words::skill(
+                sheet,
+                &going.row.gait,
+                going.row.foot.as_deref(),
+            )),
+        ),
         ("contacts", Fact::Count(going.route.n as u64)),
         ("share", words::percent(going.route.pi_0)),
     ];
@@ -259,24 +384,46 @@ fn goings<'a>(planned: &Planned<'a>, marking: &Marking) -> Vec<Going<'a>> {
     /// A way that comes off less than once in ten is nobody's route yet.
     const TRIED: f64 = 0.1;
     let footfall = planned.record.footfall.as_deref().unwrap_or_default();
-    let on_feet = |id: &str| planned.children().iter().find(|child| child.id == id && matches!(child.means.as_str(), "feet" | "held"));
+    let on_feet = |id: &str| {
+        planned
+            .children()
+            .iter()
+            .find(|child| child.id == id && matches!(child.means.as_str(), "feet" | "held"))
+    };
     let rows: Vec<(&Footfall, &Child)> = footfall
         .iter()
         .filter(|row| row.marking == marking.name && !row.routes.is_empty())
         .filter_map(|row| Some((row, on_feet(&row.child)?)))
         .collect();
-    let best = rows.iter().fold(None, |best: Option<&(&Footfall, &Child)>, row| match best {
-        Some(known) if known.0.well >= row.0.well => Some(known),
-        _ => Some(row),
-    });
-    let Some((_, child)) = best else { return Vec::new() };
+    let best = rows
+        .iter()
+        .fold(None, |best: Option<&(&Footfall, &Child)>, row| match best {
+            Some(known) if known.0.well >= row.0.well => Some(known),
+            _ => Some(row),
+        });
+    let Some((_, child)) = best else {
+        return Vec::new();
+    };
     let mut all: Vec<Going> = rows
         .iter()
         .filter(|(row, _)| row.child == child.id)
-        .flat_map(|(row, child)| row.routes.iter().map(move |route| Going { row, route, child }))
+        .flat_map(|(row, child)| {
+            row.routes
+                .iter()
+                .map(move |route| Going { row, route, child })
+        })
         .collect();
-    all.sort_by(|a, b| b.route.pi_0.total_cmp(&a.route.pi_0).then(b.route.n.cmp(&a.route.n)));
-    let tried = all.iter().filter(|going| going.route.pi_0 >= TRIED).count().max(1);
+    all.sort_by(|a, b| {
+        b.route
+            .pi_0
+            .total_cmp(&a.route.pi_0)
+            .then(b.route.n.cmp(&a.route.n))
+    });
+    let tried = all
+        .iter()
+        .filter(|going| going.route.pi_0 >= TRIED)
+        .count()
+        .max(1);
     all.truncate(tried);
     match (all.first(), all.last()) {
         (Some(easy), Some(hard)) if all.len() > 1 => vec![*easy, *hard],
@@ -287,7 +434,11 @@ fn goings<'a>(planned: &Planned<'a>, marking: &Marking) -> Vec<Going<'a>> {
 
 impl Going<'_> {
     fn trail(&self, planned: &Planned, figure: &Figure) -> Option<Trail> {
-        let stride = self.child.skills.get(&self.row.gait).map_or(0.5, |ability| ability.m)
+        let stride = self
+            .child
+            .skills
+            .get(&self.row.gait)
+            .map_or(0.5, |ability| ability.m)
             * footfall::Model::of(planned.ledger).stride;
         trail(
             figure,
@@ -305,7 +456,10 @@ impl Going<'_> {
 
 fn extent_of(figure: &Figure, trails: &[&Trail]) -> Extent {
     let way = Extent::of_way(figure);
-    trails.iter().filter_map(|trail| trail.extent()).fold(way, Extent::with)
+    trails
+        .iter()
+        .filter_map(|trail| trail.extent())
+        .fold(way, Extent::with)
 }
 
 /// The figure in ink with routes on it; `whole` with its dimensions, paints and scale.
@@ -319,12 +473,20 @@ fn drawn(sheet: &Sheet, figure: &Figure, trails: &[&Trail], extent: Extent, whol
     let [w, h] = extent.size().map(|metres| metres * scale.mm());
     let foot = if whole { 27.0 * grow } else { 0.0 };
     let mut scene = Scene::new(MEASURE, rim + h + 3.0 + foot);
-    let view = View { origin: [view.origin[0] + MEASURE / 2.0, view.origin[1] + rim + h / 2.0], ..view };
+    let view = View {
+        origin: [
+            view.origin[0] + MEASURE / 2.0,
+            view.origin[1] + rim + h / 2.0,
+        ],
+        ..view
+    };
     let mut taken = Taken::new(scene.width, rim + h + 3.0);
     painter::draw(&mut scene, figure, &view, Manner::Drawn, false);
     for (rings, _) in painter::pieces(figure, &view, false) {
         taken.ground(&rings as &Rings, weight::HATCH * 3);
-        rings.iter().for_each(|ring| taken.ring(ring, weight::LINE / 2));
+        rings
+            .iter()
+            .for_each(|ring| taken.ring(ring, weight::LINE / 2));
     }
     if whole {
         own_widths(&mut scene, &mut taken, sheet, figure, &view);
@@ -343,13 +505,25 @@ fn drawn(sheet: &Sheet, figure: &Figure, trails: &[&Trail], extent: Extent, whol
         let figure_text = measure::dimension(way.size()[0], sheet);
         Dimension::new(a, b, [0.0, 1.0], 12.5 * grow, &figure_text, caps.name).draw(&mut scene);
         let y = base + 18.0 * grow;
-        painter::legend(&mut scene, [0.0, y], sheet, &painter::colours([figure]), Manner::Drawn);
+        painter::legend(
+            &mut scene,
+            [0.0, y],
+            sheet,
+            &painter::colours([figure]),
+            Manner::Drawn,
+        );
         let mut bar = scale.bar(50.0, sheet.units);
         let mark_of = sheet.language.mark().to_string();
-        bar.figures.iter_mut().for_each(|text| *text = text.replace('.', &mark_of));
+        bar.figures
+            .iter_mut()
+            .for_each(|text| *text = text.replace('.', &mark_of));
         let at = MEASURE - 4.0 * bar.step - 8.0 * grow;
         mark::scale_bar(&mut scene, [at, y], bar.step, &bar.figures, caps.note);
-        let says = sheet.say(msg!("page-drawn-at", scale = scale.says(sheet.units), unit = measure::unit(sheet.units)));
+        let says = sheet.say(msg!(
+            "page-drawn-at",
+            scale = scale.says(sheet.units),
+            unit = measure::unit(sheet.units)
+        ));
         scene.text(Text::new(says, [at - 4.0, y + 2.0 + caps.note / 2.0], caps.note).end());
     }
     scene
@@ -362,12 +536,18 @@ fn chain(scene: &mut Scene, sheet: &Sheet, trails: &[&Trail], view: &View, y: f6
     let middles: Vec<Coord<f64>> = trail
         .landings
         .iter()
-        .map(|one| one.feet.iter().fold(Coord { x: 0.0, y: 0.0 }, |sum, foot| sum + foot.at) / one.feet.len().max(1) as f64)
+        .map(|one| {
+            one.feet
+                .iter()
+                .fold(Coord { x: 0.0, y: 0.0 }, |sum, foot| sum + foot.at)
+                / one.feet.len().max(1) as f64
+        })
         .collect();
     let forward = middles.windows(2).all(|pair| pair[1].x > pair[0].x);
     let legible = middles.windows(2).all(|pair| {
         let apart = libm::hypot(pair[1].x - pair[0].x, pair[1].y - pair[0].y);
-        Text::new(measure::dimension(apart, sheet), [0.0; 2], caps.note).width() + 1.0 < (pair[1].x - pair[0].x) * view.mm
+        Text::new(measure::dimension(apart, sheet), [0.0; 2], caps.note).width() + 1.0
+            < (pair[1].x - pair[0].x) * view.mm
     });
     if !forward || !legible {
         return;
@@ -375,7 +555,14 @@ fn chain(scene: &mut Scene, sheet: &Sheet, trails: &[&Trail], view: &View, y: f6
     for pair in middles.windows(2) {
         let apart = libm::hypot(pair[1].x - pair[0].x, pair[1].y - pair[0].y);
         let ends = [pair[0], pair[1]].map(|at| [view.at(at)[0], y]);
-        let mut one = Dimension::new(ends[0], ends[1], [0.0, 1.0], 0.0, &measure::dimension(apart, sheet), caps.note);
+        let mut one = Dimension::new(
+            ends[0],
+            ends[1],
+            [0.0, 1.0],
+            0.0,
+            &measure::dimension(apart, sheet),
+            caps.note,
+        );
         one = one.bare();
         one.draw(scene);
     }
@@ -384,16 +571,33 @@ fn chain(scene: &mut Scene, sheet: &Sheet, trails: &[&Trail], view: &View, y: f6
 /// Clear widths that a figure has besides its cells: the water at both ends, a lane.
 fn own_widths(scene: &mut Scene, taken: &mut Taken, sheet: &Sheet, figure: &Figure, view: &View) {
     let caps = sheet.caps();
-    let length = |name: &str| figure.lengths.iter().find(|(one, _)| one == name).map(|(_, metres)| *metres);
+    let length = |name: &str| {
+        figure
+            .lengths
+            .iter()
+            .find(|(one, _)| one == name)
+            .map(|(_, metres)| *metres)
+    };
     let mut upright = |x: f64, y: f64, breadth: f64| {
-        let (a, b) = (Coord { x, y: y - breadth / 2.0 }, Coord { x, y: y + breadth / 2.0 });
+        let (a, b) = (
+            Coord {
+                x,
+                y: y - breadth / 2.0,
+            },
+            Coord {
+                x,
+                y: y + breadth / 2.0,
+            },
+        );
         let text = measure::dimension(breadth, sheet);
         let one = Dimension::new(view.at(a), view.at(b), [1.0, 0.0], 0.0, &text, caps.note).bare();
         taken.line(&one.ends, weight::HARD);
         taken.slab(&mark::slab_of(&one.figure, 0.4), weight::NEVER);
         one.draw(scene);
     };
-    if let (Some(narrow), Some(wide), Some(long)) = (length("narrow"), length("wide"), length("length")) {
+    if let (Some(narrow), Some(wide), Some(long)) =
+        (length("narrow"), length("wide"), length("length"))
+    {
         upright(0.04, 0.0, narrow);
         upright(long - 0.04, 0.0, wide);
     }

@@ -80,7 +80,12 @@ impl<'a> Planned<'a> {
     /// What the record says of the candidate that a marking came from.
     pub fn candidate(&self, marking: &Marking) -> Option<&'a Candidate> {
         let name = marking.candidate.as_deref().unwrap_or(&marking.name);
-        self.record.layout.as_ref()?.candidates.iter().find(|one| one.name == name)
+        self.record
+            .layout
+            .as_ref()?
+            .candidates
+            .iter()
+            .find(|one| one.name == name)
     }
 }
 
@@ -140,7 +145,11 @@ const PARTS: &str = "\
 ";
 
 fn manuscript(sheet: &Sheet, kind: &str, title: &'static str) -> Manuscript {
-    let title = sheet.say(msg!("doc-told-title", name = sheet.name, kind = sheet.word(title)));
+    let title = sheet.say(msg!(
+        "doc-told-title",
+        name = sheet.name,
+        kind = sheet.word(title)
+    ));
     let mut paper = Manuscript::new(sheet, kind, &title, &sheet.word("doc-page-of"));
     paper.code(PARTS);
     paper

@@ -83,20 +83,31 @@ pub struct Extent {
 
 impl Extent {
     fn of(rects: impl Iterator<Item = geo::Rect<f64>>) -> Option<Extent> {
-        rects.map(|rect| Extent { low: rect.min().into(), high: rect.max().into() }).reduce(Extent::with)
+        rects
+            .map(|rect| Extent {
+                low: rect.min().into(),
+                high: rect.max().into(),
+            })
+            .reduce(Extent::with)
     }
 
     /// What holds both.
     pub fn with(self, other: Extent) -> Extent {
         Extent {
             low: [self.low[0].min(other.low[0]), self.low[1].min(other.low[1])],
-            high: [self.high[0].max(other.high[0]), self.high[1].max(other.high[1])],
+            high: [
+                self.high[0].max(other.high[0]),
+                self.high[1].max(other.high[1]),
+            ],
         }
     }
 
     /// Wider by so many metres on every side.
     pub fn grown(self, by: f64) -> Extent {
-        Extent { low: self.low.map(|v| v - by), high: self.high.map(|v| v + by) }
+        Extent {
+            low: self.low.map(|v| v - by),
+            high: self.high.map(|v| v + by),
+        }
     }
 
     /// Metres along x and y.
@@ -106,16 +117,26 @@ impl Extent {
 
     /// All the ground that a figure needs.
     pub fn of_envelope(figure: &Figure) -> Extent {
-        let paint = figure.paint.iter().filter_map(|one| one.polygon.bounding_rect());
+        let paint = figure
+            .paint
+            .iter()
+            .filter_map(|one| one.polygon.bounding_rect());
         Extent::of(paint.chain(figure.envelope.bounding_rect())).unwrap_or(EMPTY)
     }
 
     /// The cells, lanes and paint but for the pebbles.
     pub fn of_way(figure: &Figure) -> Extent {
-        let paint = figure.paint.iter().filter(|one| !waits(figure, one)).filter_map(|one| one.polygon.bounding_rect());
+        let paint = figure
+            .paint
+            .iter()
+            .filter(|one| !waits(figure, one))
+            .filter_map(|one| one.polygon.bounding_rect());
         let cells = figure.cells.iter().filter_map(|cell| match &cell.outline {
             marking::Outline::Disc { radius } => {
-                let reach = geo::Coord { x: *radius, y: *radius };
+                let reach = geo::Coord {
+                    x: *radius,
+                    y: *radius,
+                };
                 Some(geo::Rect::new(cell.centre - reach, cell.centre + reach))
             }
             marking::Outline::Polygon(outline) => outline.bounding_rect(),
@@ -135,12 +156,21 @@ impl Extent {
     /// The way to the sheet at a scale.
     pub fn at(self, scale: Scale, middle: Spot) -> View {
         let mm = scale.mm();
-        let centre = [(self.low[0] + self.high[0]) / 2.0, (self.low[1] + self.high[1]) / 2.0];
-        View { mm, origin: [middle[0] - centre[0] * mm, middle[1] + centre[1] * mm] }
+        let centre = [
+            (self.low[0] + self.high[0]) / 2.0,
+            (self.low[1] + self.high[1]) / 2.0,
+        ];
+        View {
+            mm,
+            origin: [middle[0] - centre[0] * mm, middle[1] + centre[1] * mm],
+        }
     }
 }
 
-const EMPTY: Extent = Extent { low: [0.0; 2], high: [1.0; 2] };
+const EMPTY: Extent = Extent {
+    low: [0.0; 2],
+    high: [1.0; 2],
+};
 
 /// The painted pieces on the sheet; pebbles on demand.
 pub fn pieces(figure: &Figure, view: &View, pebbles: bool) -> Vec<(Rings, Paint)> {
@@ -155,14 +185,23 @@ pub fn pieces(figure: &Figure, view: &View, pebbles: bool) -> Vec<(Rings, Paint)
 /// Draws a figure; `pebbles`: where children wait too.
 pub fn draw(scene: &mut Scene, figure: &Figure, view: &View, manner: Manner, pebbles: bool) {
     let outline = if view.mm > 15.0 { pen::ZONE } else { pen::HAIR };
-    figure::painted(scene, &pieces(figure, view, pebbles), manner == Manner::Painted, outline);
+    figure::painted(
+        scene,
+        &pieces(figure, view, pebbles),
+        manner == Manner::Painted,
+        outline,
+    );
 }
 
 /// Draws a figure on a swatch of its ground, without outlines: they are for paper.
 pub fn on_ground(scene: &mut Scene, figure: &Figure, view: &View, rect: Rect, ground: Ground) {
     scene.fill(Path::plate(rect, 1.5), ground_colour(ground));
     let ring = view.ring(figure.envelope.exterior());
-    let line = Stroke { width: pen::ELLIPSE, colour: light_on(ground), dash: Dash::Long };
+    let line = Stroke {
+        width: pen::ELLIPSE,
+        colour: light_on(ground),
+        dash: Dash::Long,
+    };
     scene.stroke(Path::ring(&ring), line);
     for (rings, paint) in pieces(figure, view, true) {
         let mut path = Path::default();
@@ -186,7 +225,12 @@ pub fn envelope(scene: &mut Scene, ring: &[Spot]) {
 
 /// A paint's box of a legend, 7 by 4 mm.
 pub fn swatch(scene: &mut Scene, at: Spot, colour: Colour, manner: Manner) {
-    let Rect { x, y, w, h } = Rect { x: at[0], y: at[1], w: 7.0, h: 4.0 };
+    let Rect { x, y, w, h } = Rect {
+        x: at[0],
+        y: at[1],
+        w: 7.0,
+        h: 4.0,
+    };
     let ring = vec![[x, y], [x + w, y], [x + w, y + h], [x, y + h]];
     let paint = paint_of(colour);
     let fill = match (manner, paint.cover) {
@@ -202,21 +246,33 @@ pub fn swatch(scene: &mut Scene, at: Spot, colour: Colour, manner: Manner) {
 
 /// The colours of some figures, each once, the lights first.
 pub fn colours<'a>(figures: impl IntoIterator<Item = &'a Figure>) -> Vec<Colour> {
-    let mut all: Vec<Colour> =
-        figures.into_iter().flat_map(|figure| figure.paint.iter().map(|piece| piece.colour)).collect();
+    let mut all: Vec<Colour> = figures
+        .into_iter()
+        .flat_map(|figure| figure.paint.iter().map(|piece| piece.colour))
+        .collect();
     all.sort_unstable();
     all.dedup();
     all
 }
 
 /// A row of paints with their names from `at` on; returns where it ends.
-pub fn legend(scene: &mut Scene, at: Spot, sheet: &Sheet, colours: &[Colour], manner: Manner) -> f64 {
+pub fn legend(
+    scene: &mut Scene,
+    at: Spot,
+    sheet: &Sheet,
+    colours: &[Colour],
+    manner: Manner,
+) -> f64 {
     let cap = sheet.caps().note;
     let mut x = at[0];
     for &colour in colours {
         swatch(scene, [x, at[1]], colour, manner);
         let name = sheet.word(paint_key(colour));
-        scene.text(Text::new(name.clone(), [x + 9.0, at[1] + 2.0 + cap / 2.0], cap));
+        scene.text(Text::new(
+            name.clone(),
+            [x + 9.0, at[1] + 2.0 + cap / 2.0],
+            cap,
+        ));
         x += 9.0 + face::width(&name, cap, Weight::Regular) + 5.0;
     }
     x

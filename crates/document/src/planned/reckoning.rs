@@ -24,7 +24,12 @@ pub fn write(paper: &mut Manuscript, sheet: &Sheet, planned: &Planned) {
 
 fn left_out(paper: &mut Manuscript, sheet: &Sheet, planned: &Planned) {
     paper.heading(2, &sheet.word("page-left-out"));
-    let Some(layout) = planned.record.layout.as_ref().filter(|layout| !layout.left_out.is_empty()) else {
+    let Some(layout) = planned
+        .record
+        .layout
+        .as_ref()
+        .filter(|layout| !layout.left_out.is_empty())
+    else {
         paper.paragraph(&sheet.word("page-left-out-none"));
         return;
     };
@@ -36,12 +41,19 @@ fn left_out(paper: &mut Manuscript, sheet: &Sheet, planned: &Planned) {
         .left_out
         .iter()
         .map(|left| {
-            let one = layout.candidates.iter().find(|one| one.name == left.candidate);
+            let one = layout
+                .candidates
+                .iter()
+                .find(|one| one.name == left.candidate);
             vec![
                 name(&left.candidate),
                 one.map_or_else(String::new, |one| measure::plain(one.cost, 0, sheet)),
                 one.map_or_else(String::new, |one| measure::area_figure(one.area, sheet)),
-                words::reason(sheet, &left.why, &left.by.as_deref().map_or_else(String::new, name)),
+                words::reason(
+                    sheet,
+                    &left.why,
+                    &left.by.as_deref().map_or_else(String::new, name),
+                ),
             ]
         })
         .collect();
@@ -50,7 +62,10 @@ fn left_out(paper: &mut Manuscript, sheet: &Sheet, planned: &Planned) {
         &[
             Column::words(sheet.word("page-column-marking")),
             Column::figures(sheet.say(msg!("page-column-cost", money = planned.money))),
-            Column::figures(sheet.say(msg!("page-column-ground", unit = measure::unit(sheet.units)))),
+            Column::figures(sheet.say(msg!(
+                "page-column-ground",
+                unit = measure::unit(sheet.units)
+            ))),
             Column::prose(sheet.word("page-column-why"), 1),
         ],
         &rows,
@@ -65,22 +80,49 @@ fn curve(sheet: &Sheet, planned: &Planned) -> Scene {
     let mut scene = Scene::new(175.0, 62.0 * grow);
     let (left, right) = (12.0 * grow, 175.0 - 34.0 * grow);
     let (top, zero) = (6.0 * grow, 62.0 * grow - 11.0 * grow);
-    let most = planned.curve.iter().map(|at| at.budget).fold(0.0, f64::max).max(1e-9);
-    let tall = planned.curve.iter().map(|at| at.bound.max(at.value)).fold(0.0, f64::max).clamp(0.01, 1.0);
+    let most = planned
+        .curve
+        .iter()
+        .map(|at| at.budget)
+        .fold(0.0, f64::max)
+        .max(1e-9);
+    let tall = planned
+        .curve
+        .iter()
+        .map(|at| at.bound.max(at.value))
+        .fold(0.0, f64::max)
+        .clamp(0.01, 1.0);
     let step = if tall > 0.5 { 0.25 } else { 0.1 };
     let full = (tall / step).ceil() * step;
-    let spot = |budget: f64, share: f64| -> Spot { [left + budget / most * (right - left), zero - share / full * (zero - top)] };
+    let spot = |budget: f64, share: f64| -> Spot {
+        [
+            left + budget / most * (right - left),
+            zero - share / full * (zero - top),
+        ]
+    };
     for line in 0..=((full / step).round() as usize) {
         let share = line as f64 * step;
         let [_, y] = spot(0.0, share);
-        scene.stroke(Path::line(&[[left, y], [right, y]]), Stroke::solid(pen::HAIR));
+        scene.stroke(
+            Path::line(&[[left, y], [right, y]]),
+            Stroke::solid(pen::HAIR),
+        );
         let text = measure::plain(100.0 * share, 0, sheet);
         scene.text(Text::new(text, [left - 1.5, y + caps.note / 2.0], caps.note).end());
     }
     scene.text(Text::new("%", [left - 1.5, top - caps.note], caps.note).end());
-    let line = |of: &dyn Fn(&AtBudget) -> f64| -> Vec<Spot> { planned.curve.iter().map(|at| spot(at.budget, of(at))).collect() };
+    let line = |of: &dyn Fn(&AtBudget) -> f64| -> Vec<Spot> {
+        planned
+            .curve
+            .iter()
+            .map(|at| spot(at.budget, of(at)))
+            .collect()
+    };
     let (bound, value) = (line(&|at| at.bound), line(&|at| at.value));
-    scene.stroke(Path::line(&bound), Stroke::dashed(pen::ELLIPSE, Dash::Short));
+    scene.stroke(
+        Path::line(&bound),
+        Stroke::dashed(pen::ELLIPSE, Dash::Short),
+    );
     scene.stroke(Path::line(&value), Stroke::solid(pen::FIXTURE));
     for at in &value {
         scene.shape(Path::circle(*at, 0.8), WHITE, Stroke::solid(pen::ELLIPSE));
@@ -88,26 +130,63 @@ fn curve(sheet: &Sheet, planned: &Planned) -> Scene {
     // the two names keep clear of each other, however near their lines end
     let ends = [bound.last(), value.last()].map(|spot| spot.map_or(zero, |spot| spot[1]));
     let apart = caps.note * 1.8;
-    let low = if ends[1] - ends[0] < apart { ends[0] + apart } else { ends[1] };
+    let low = if ends[1] - ends[0] < apart {
+        ends[0] + apart
+    } else {
+        ends[1]
+    };
     for (key, y) in [("page-curve-bound", ends[0]), ("page-curve-value", low)] {
-        scene.text(Text::new(sheet.word(key), [right + 2.0, y + caps.note / 2.0], caps.note));
+        scene.text(Text::new(
+            sheet.word(key),
+            [right + 2.0, y + caps.note / 2.0],
+            caps.note,
+        ));
     }
     let mut last = f64::NEG_INFINITY;
     for at in planned.curve {
         let [x, _] = spot(at.budget, 0.0);
-        scene.stroke(Path::line(&[[x, zero], [x, zero + 1.2]]), Stroke::solid(pen::THIN));
-        let text = Text::new(measure::plain(at.budget, 0, sheet), [x, zero + 2.4 + caps.note], caps.note).middle();
+        scene.stroke(
+            Path::line(&[[x, zero], [x, zero + 1.2]]),
+            Stroke::solid(pen::THIN),
+        );
+        let text = Text::new(
+            measure::plain(at.budget, 0, sheet),
+            [x, zero + 2.4 + caps.note],
+            caps.note,
+        )
+        .middle();
         if x - text.width() / 2.0 > last + 1.5 {
             last = x + text.width() / 2.0;
             scene.text(text);
         }
     }
     let foot = sheet.say(msg!("page-curve-budget", money = planned.money));
-    scene.text(Text::new(foot, [(left + right) / 2.0, zero + 4.6 + 2.0 * caps.note], caps.note).middle());
+    scene.text(
+        Text::new(
+            foot,
+            [(left + right) / 2.0, zero + 4.6 + 2.0 * caps.note],
+            caps.note,
+        )
+        .middle(),
+    );
     if let Some(budget) = planned.budget.filter(|budget| *budget <= most) {
         let ends = [spot(budget, 0.0), spot(budget, full)];
-        scene.stroke(Path::line(&ends), Stroke { width: pen::ELLIPSE, colour: INK, dash: Dash::Long });
-        scene.text(Text::new(sheet.word("page-curve-ours"), [ends[1][0], top - 1.5], caps.note).middle());
+        scene.stroke(
+            Path::line(&ends),
+            Stroke {
+                width: pen::ELLIPSE,
+                colour: INK,
+                dash: Dash::Long,
+            },
+        );
+        scene.text(
+            Text::new(
+                sheet.word("page-curve-ours"),
+                [ends[1][0], top - 1.5],
+                caps.note,
+            )
+            .middle(),
+        );
     }
     scene
 }
@@ -153,7 +232,11 @@ fn audit(paper: &mut Manuscript, sheet: &Sheet, planned: &Planned) {
         }
         rules.entry(&check.rule).or_default().push(check);
     }
-    order.sort_by_key(|rule| !rules.get(rule).is_some_and(|of| of.iter().any(|check| check.hard)));
+    order.sort_by_key(|rule| {
+        !rules
+            .get(rule)
+            .is_some_and(|of| of.iter().any(|check| check.hard))
+    });
     let rows: Vec<Vec<String>> = order
         .iter()
         .filter_map(|rule| Some((*rule, rules.get(rule)?)))
@@ -162,7 +245,11 @@ fn audit(paper: &mut Manuscript, sheet: &Sheet, planned: &Planned) {
             let hard = of.iter().any(|check| check.hard);
             vec![
                 words::rule(sheet, rule),
-                sheet.word(if hard { "page-rule-must" } else { "page-rule-should" }),
+                sheet.word(if hard {
+                    "page-rule-must"
+                } else {
+                    "page-rule-should"
+                }),
                 format!("{held}/{}", of.len()),
             ]
         })
@@ -178,8 +265,14 @@ fn audit(paper: &mut Manuscript, sheet: &Sheet, planned: &Planned) {
         sheet.large,
     );
     let named = |check: &Check| {
-        let marking = planned.markings().map(|(marking, _)| marking).find(|one| Some(&one.name) == check.marking.as_ref());
-        marking.map_or_else(|| sheet.word("page-whole-layout"), |one| words::marking(sheet, one, planned.candidate(one)))
+        let marking = planned
+            .markings()
+            .map(|(marking, _)| marking)
+            .find(|one| Some(&one.name) == check.marking.as_ref());
+        marking.map_or_else(
+            || sheet.word("page-whole-layout"),
+            |one| words::marking(sheet, one, planned.candidate(one)),
+        )
     };
     let unmet: Vec<Vec<String>> = checks
         .iter()

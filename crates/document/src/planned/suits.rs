@@ -39,7 +39,13 @@ impl Count {
         let mut whole = self.expected.map(|share| share.max(0.0).floor() as u32);
         while whole.iter().sum::<u32>() < self.of {
             let left = |at: usize| self.expected[at] - f64::from(whole[at]);
-            let most = (0..3).fold(0, |best, at| if left(at) > left(best) + 1e-9 { at } else { best });
+            let most = (0..3).fold(0, |best, at| {
+                if left(at) > left(best) + 1e-9 {
+                    at
+                } else {
+                    best
+                }
+            });
             whole[most] += 1;
         }
         whole
@@ -89,7 +95,10 @@ pub fn years(child: &Child) -> u32 {
 /// Whom a marking suits, by gait in the record's order; a gait's two feet are one, by their
 /// mean. A child without a row has no route: the marking is out of its reach.
 pub fn suits(marking: &str, footfall: &[Footfall], children: &[Child]) -> Vec<Suits> {
-    let rows: Vec<&Footfall> = footfall.iter().filter(|row| row.marking == marking).collect();
+    let rows: Vec<&Footfall> = footfall
+        .iter()
+        .filter(|row| row.marking == marking)
+        .collect();
     let mut gaits: Vec<&str> = Vec::new();
     for row in &rows {
         if !gaits.contains(&row.gait.as_str()) {
@@ -99,23 +108,39 @@ pub fn suits(marking: &str, footfall: &[Footfall], children: &[Child]) -> Vec<Su
     gaits
         .into_iter()
         .map(|gait| {
-            let mut feet: Vec<&Option<String>> = rows.iter().filter(|row| row.gait == gait).map(|row| &row.foot).collect();
+            let mut feet: Vec<&Option<String>> = rows
+                .iter()
+                .filter(|row| row.gait == gait)
+                .map(|row| &row.foot)
+                .collect();
             feet.sort_unstable();
             feet.dedup();
             let shares = |child: &Child| {
                 let mut sum = [0.0, 0.0, 0.0];
                 for foot in &feet {
-                    let row = rows.iter().find(|row| row.gait == gait && row.foot == **foot && row.child == child.id);
+                    let row = rows.iter().find(|row| {
+                        row.gait == gait && row.foot == **foot && row.child == child.id
+                    });
                     let one = row.map_or([0.0, 0.0, 1.0], |row| [row.well, row.easy, row.hard]);
-                    sum.iter_mut().zip(one).for_each(|(sum, one)| *sum += one / feet.len() as f64);
+                    sum.iter_mut()
+                        .zip(one)
+                        .for_each(|(sum, one)| *sum += one / feet.len() as f64);
                 }
                 sum
             };
             let mut ages: BTreeMap<u32, Vec<(u32, [f64; 3])>> = BTreeMap::new();
             for child in children {
-                ages.entry(years(child)).or_default().push((child.count, shares(child)));
+                ages.entry(years(child))
+                    .or_default()
+                    .push((child.count, shares(child)));
             }
-            Suits { gait: gait.to_owned(), counts: ages.into_iter().map(|(age, heads)| count(age, &heads)).collect() }
+            Suits {
+                gait: gait.to_owned(),
+                counts: ages
+                    .into_iter()
+                    .map(|(age, heads)| count(age, &heads))
+                    .collect(),
+            }
         })
         .collect()
 }
@@ -123,9 +148,14 @@ pub fn suits(marking: &str, footfall: &[Footfall], children: &[Child]) -> Vec<Su
 fn count(age: u32, heads: &[(u32, [f64; 3])]) -> Count {
     let mut expected = [0.0; 3];
     for (times, shares) in heads {
-        expected.iter_mut().zip(shares).for_each(|(sum, share)| *sum += f64::from(*times) * share);
+        expected
+            .iter_mut()
+            .zip(shares)
+            .for_each(|(sum, share)| *sum += f64::from(*times) * share);
     }
-    let draws = heads.iter().flat_map(|(times, shares)| std::iter::repeat_n(shares[0], *times as usize));
+    let draws = heads
+        .iter()
+        .flat_map(|(times, shares)| std::iter::repeat_n(shares[0], *times as usize));
     let mass = poisson_binomial(draws);
     Count {
         age,
@@ -140,8 +170,18 @@ fn count(age: u32, heads: &[(u32, [f64; 3])]) -> Count {
 pub fn chart(sheet: &Sheet, all: &[Suits], wide: f64) -> Scene {
     let caps = sheet.caps();
     let grow = caps.note / 1.8;
-    let names = ["page-suits-well", "page-suits-bracket", "page-suits-easy", "page-suits-hard"].map(|key| sheet.word(key));
-    let label = names.iter().map(|name| face::width(name, caps.note, Weight::Regular)).fold(0.0, f64::max) + 12.0;
+    let names = [
+        "page-suits-well",
+        "page-suits-bracket",
+        "page-suits-easy",
+        "page-suits-hard",
+    ]
+    .map(|key| sheet.word(key));
+    let label = names
+        .iter()
+        .map(|name| face::width(name, caps.note, Weight::Regular))
+        .fold(0.0, f64::max)
+        + 12.0;
     let pitch = 9.0 * grow;
     let (high, row) = (24.0 * grow, 4.2 * grow);
     let head = 7.0 * grow;
@@ -159,10 +199,24 @@ pub fn chart(sheet: &Sheet, all: &[Suits], wide: f64) -> Scene {
             let y = zero - share * high;
             scene.text(Text::new(figure, [label - 3.0, y + caps.note / 2.0], caps.note).end());
             let end = label + part.len() as f64 * block - 6.0 * grow;
-            scene.stroke(Path::line(&[[label - 1.5, y], [end, y]]), Stroke::solid(pen::HAIR));
+            scene.stroke(
+                Path::line(&[[label - 1.5, y], [end, y]]),
+                Stroke::solid(pen::HAIR),
+            );
         }
-        scene.text(Text::new("%", [label - 3.0, zero - high - 2.0 - caps.note * 0.8], caps.note).end());
-        scene.text(Text::new(sheet.word("page-suits-age"), [9.5, base], caps.note));
+        scene.text(
+            Text::new(
+                "%",
+                [label - 3.0, zero - high - 2.0 - caps.note * 0.8],
+                caps.note,
+            )
+            .end(),
+        );
+        scene.text(Text::new(
+            sheet.word("page-suits-age"),
+            [9.5, base],
+            caps.note,
+        ));
         for (number, name) in names.iter().enumerate() {
             let y = base + row * (number as f64 + 1.0);
             sign(&mut scene, [0.0, y - caps.note / 2.0 - 1.4], number);
@@ -171,15 +225,43 @@ pub fn chart(sheet: &Sheet, all: &[Suits], wide: f64) -> Scene {
         for (place, suits) in part.iter().enumerate() {
             let x = label + place as f64 * block;
             let title = gait_words(sheet, &suits.gait);
-            scene.text(Text::new(face::fit(&title, caps.name, Weight::Bold, block - 2.0), [x, top + caps.name], caps.name).bold());
+            scene.text(
+                Text::new(
+                    face::fit(&title, caps.name, Weight::Bold, block - 2.0),
+                    [x, top + caps.name],
+                    caps.name,
+                )
+                .bold(),
+            );
             for (number, count) in suits.counts.iter().enumerate() {
-                column(&mut scene, [x + number as f64 * pitch, zero], high, pitch, count);
+                column(
+                    &mut scene,
+                    [x + number as f64 * pitch, zero],
+                    high,
+                    pitch,
+                    count,
+                );
                 let middle = x + (number as f64 + 0.5) * pitch - 0.5 * grow;
-                scene.text(Text::new(count.age.to_string(), [middle, base], caps.note).bold().middle());
+                scene.text(
+                    Text::new(count.age.to_string(), [middle, base], caps.note)
+                        .bold()
+                        .middle(),
+                );
                 let [well, easy, hard] = count.whole();
                 let bracket = format!("{}–{}", count.bracket[0], count.bracket[1]);
-                for (at, words) in [well.to_string(), bracket, easy.to_string(), hard.to_string()].into_iter().enumerate() {
-                    scene.text(Text::new(words, [middle, base + row * (at as f64 + 1.0)], caps.note).middle());
+                for (at, words) in [
+                    well.to_string(),
+                    bracket,
+                    easy.to_string(),
+                    hard.to_string(),
+                ]
+                .into_iter()
+                .enumerate()
+                {
+                    scene.text(
+                        Text::new(words, [middle, base + row * (at as f64 + 1.0)], caps.note)
+                            .middle(),
+                    );
                 }
             }
         }
@@ -189,7 +271,12 @@ pub fn chart(sheet: &Sheet, all: &[Suits], wide: f64) -> Scene {
 
 /// The sign before a row's name.
 fn sign(scene: &mut Scene, at: Spot, row: usize) {
-    let rect = Rect { x: at[0], y: at[1], w: 6.0, h: 2.8 };
+    let rect = Rect {
+        x: at[0],
+        y: at[1],
+        w: 6.0,
+        h: 2.8,
+    };
     match row {
         0 => scene.shape(Path::plate(rect, 0.0), INK, Stroke::solid(pen::ZONE)),
         1 => {
@@ -200,7 +287,11 @@ fn sign(scene: &mut Scene, at: Spot, row: usize) {
             scene.stroke(path, Stroke::solid(pen::ELLIPSE));
             scene.fill(Path::circle([at[0] + 3.0, y], 0.7), INK);
         }
-        _ => part(scene, rect, if row == 2 { Hatch::Dots } else { Hatch::Rising }),
+        _ => part(
+            scene,
+            rect,
+            if row == 2 { Hatch::Dots } else { Hatch::Rising },
+        ),
     }
 }
 
@@ -210,7 +301,12 @@ fn part(scene: &mut Scene, rect: Rect, kind: Hatch) {
     }
     scene.shape(Path::plate(rect, 0.0), WHITE, Stroke::solid(pen::ZONE));
     let Rect { x, y, w, h } = rect;
-    hatch(scene, kind, &[vec![vec![[x, y], [x + w, y], [x + w, y + h], [x, y + h]]]], &[]);
+    hatch(
+        scene,
+        kind,
+        &[vec![vec![[x, y], [x + w, y], [x + w, y + h], [x, y + h]]]],
+        &[],
+    );
 }
 
 fn column(scene: &mut Scene, foot: Spot, high: f64, pitch: f64, count: &Count) {
@@ -220,11 +316,24 @@ fn column(scene: &mut Scene, foot: Spot, high: f64, pitch: f64, count: &Count) {
     for (number, expected) in count.expected.iter().enumerate() {
         let h = expected / of * high;
         y -= h;
-        let rect = Rect { x: foot[0], y, w: breadth, h };
+        let rect = Rect {
+            x: foot[0],
+            y,
+            w: breadth,
+            h,
+        };
         match number {
             0 if h > 0.02 => scene.shape(Path::plate(rect, 0.0), INK, Stroke::solid(pen::ZONE)),
             0 => {}
-            _ => part(scene, rect, if number == 1 { Hatch::Dots } else { Hatch::Rising }),
+            _ => part(
+                scene,
+                rect,
+                if number == 1 {
+                    Hatch::Dots
+                } else {
+                    Hatch::Rising
+                },
+            ),
         }
     }
     let x = foot[0] + breadth + pitch * 0.16;
@@ -264,7 +373,11 @@ pub fn told(sheet: &Sheet, all: &[Suits]) -> String {
                 ))
             })
             .collect();
-        out.push(format!("{}: {}", gait_words(sheet, &suits.gait), ages.join("; ")));
+        out.push(format!(
+            "{}: {}",
+            gait_words(sheet, &suits.gait),
+            ages.join("; ")
+        ));
     }
     format!("{}.", out.join(". "))
 }
@@ -284,7 +397,11 @@ mod tests {
     fn equal_chances_make_a_binomial() {
         let mass = poisson_binomial([0.3; 10]);
         for (count, wanted) in [(0, 0.028_247_524_9), (3, 0.266_827_932), (10, 5.904_9e-6)] {
-            assert!((mass[count] - wanted).abs() < 1e-12, "{count}: {}", mass[count]);
+            assert!(
+                (mass[count] - wanted).abs() < 1e-12,
+                "{count}: {}",
+                mass[count]
+            );
         }
         assert_eq!((quantile(&mass, 0.05), quantile(&mass, 0.95)), (1, 5));
     }
@@ -300,8 +417,17 @@ mod tests {
 
     #[test]
     fn whole_children_add_up() {
-        for expected in [[2.4, 1.3, 4.3], [0.0, 0.0, 8.0], [2.666_667, 2.666_667, 2.666_666]] {
-            let count = Count { age: 4, of: 8, expected, bracket: [0, 8] };
+        for expected in [
+            [2.4, 1.3, 4.3],
+            [0.0, 0.0, 8.0],
+            [2.666_667, 2.666_667, 2.666_666],
+        ] {
+            let count = Count {
+                age: 4,
+                of: 8,
+                expected,
+                bracket: [0, 8],
+            };
             assert_eq!(count.whole().iter().sum::<u32>(), 8, "{expected:?}");
         }
     }

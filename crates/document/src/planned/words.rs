@@ -22,12 +22,20 @@ pub fn marking(sheet: &Sheet, marking: &Marking, candidate: Option<&Candidate>) 
     let known = marking::family(&marking.family).is_some();
     match candidate {
         Some(one) if one.name == format!("{}-{}", one.family, one.group) && one.group != "all" => {
-            sheet.say(msg!("page-name-group", name = family(sheet, &marking.family), group = group(sheet, &one.group)))
+            sheet.say(msg!(
+                "page-name-group",
+                name = family(sheet, &marking.family),
+                group = group(sheet, &one.group)
+            ))
         }
-        Some(one) if one.name == format!("{}-{}", one.family, one.group) => family(sheet, &marking.family),
-        _ if known && marking.name != marking.family => {
-            sheet.say(msg!("page-name-own", family = family(sheet, &marking.family), name = marking.name.as_str()))
+        Some(one) if one.name == format!("{}-{}", one.family, one.group) => {
+            family(sheet, &marking.family)
         }
+        _ if known && marking.name != marking.family => sheet.say(msg!(
+            "page-name-own",
+            family = family(sheet, &marking.family),
+            name = marking.name.as_str()
+        )),
         _ if known => family(sheet, &marking.family),
         _ => marking.name.clone(),
     }
@@ -40,7 +48,11 @@ pub fn candidate(sheet: &Sheet, one: &Candidate) -> String {
     }
     match one.group.as_str() {
         "all" => family(sheet, &one.family),
-        other => sheet.say(msg!("page-name-group", name = family(sheet, &one.family), group = group(sheet, other))),
+        other => sheet.say(msg!(
+            "page-name-group",
+            name = family(sheet, &one.family),
+            group = group(sheet, other)
+        )),
     }
 }
 
@@ -55,7 +67,9 @@ pub fn skill(sheet: &Sheet, skill: &str, foot: Option<&str>) -> String {
 
 /// The sentence of a word of the record among some keys, each a prefix and the word.
 fn of_word(keys: &[&'static str], prefix: &str, word: &str) -> Option<&'static str> {
-    keys.iter().copied().find(|key| key.strip_prefix(prefix) == Some(word))
+    keys.iter()
+        .copied()
+        .find(|key| key.strip_prefix(prefix) == Some(word))
 }
 
 /// A rule of a layout.
@@ -65,7 +79,8 @@ pub fn rule(sheet: &Sheet, rule: &str) -> String {
 
 /// Why a candidate is not there.
 pub fn reason(sheet: &Sheet, why: &str, by: &str) -> String {
-    of_word(&REASONS, "left-out-", why).map_or_else(|| why.to_owned(), |key| sheet.say(msg!(key, name = by)))
+    of_word(&REASONS, "left-out-", why)
+        .map_or_else(|| why.to_owned(), |key| sheet.say(msg!(key, name = by)))
 }
 
 const RULES: [&str; 18] = [
@@ -101,7 +116,9 @@ const REASONS: [&str; 7] = [
 
 /// An amount of money.
 pub fn money(sheet: &Sheet, amount: f64, code: &str) -> String {
-    format!("{}\u{A0}{code}", measure::plain(amount, 0, sheet)).trim_end().to_owned()
+    format!("{}\u{A0}{code}", measure::plain(amount, 0, sheet))
+        .trim_end()
+        .to_owned()
 }
 
 /// A share in per cent, for a sentence.
@@ -121,13 +138,19 @@ pub fn facts(paper: &mut Manuscript, items: &[(String, String)]) {
 
 /// The same, to stand inside something.
 pub fn facts_code(items: &[(String, String)]) -> String {
-    let rows: String = items.iter().map(|(name, value)| format!("({}, {}), ", string(name), string(value))).collect();
+    let rows: String = items
+        .iter()
+        .map(|(name, value)| format!("({}, {}), ", string(name), string(value)))
+        .collect();
     format!("facts(({rows}))")
 }
 
 /// Boxes to tick.
 pub fn ticks(paper: &mut Manuscript, items: &[String]) {
-    let items: String = items.iter().map(|item| format!("{}, ", string(item))).collect();
+    let items: String = items
+        .iter()
+        .map(|item| format!("{}, ", string(item)))
+        .collect();
     paper.code(&format!("#ticks(({items}))"));
 }
 

@@ -8,6 +8,7 @@ use crate::drawing::block::{self, Title};
 use crate::drawing::compose::compose;
 use crate::drawing::figure::{Paint, painted};
 use crate::drawing::hatch::Rings;
+use crate::drawing::label;
 use crate::drawing::mark;
 use crate::drawing::scale::Scale;
 use crate::drawing::scene::{Colour, INK, Item, Path, Rect, Scene, Spot, Text, WHITE, pen};
@@ -15,7 +16,6 @@ use crate::drawing::svg::Told;
 use crate::drawing::taken::{Slab, Taken, weight};
 use crate::drawing::view::View;
 use crate::drawing::yard::{self, Plan};
-use crate::drawing::label;
 use crate::face::{self, Weight};
 use crate::measure;
 use crate::plan_sheet::{self, Drawn};
@@ -29,7 +29,10 @@ const QUIET: Colour = Colour(0x8C_91_97);
 pub fn draw(sheet: &Sheet, planned: &Planned) -> Drawn {
     let surveyed = planned.yard;
     // the survey has its own sheet: its points and ellipses would only be in the way here
-    let plan = Plan { survey: None, ..surveyed };
+    let plan = Plan {
+        survey: None,
+        ..surveyed
+    };
     let entries = block::entries(&plan);
     let areas = plan_sheet::areas(sheet, &surveyed);
     let count = planned.markings().count();
@@ -38,7 +41,11 @@ pub fn draw(sheet: &Sheet, planned: &Planned) -> Drawn {
         rows: vec![
             (
                 sheet.word("doc-row-scale"),
-                sheet.say(msg!("doc-scale-on", scale = scale.says(sheet.units), paper = sheet.paper.name())),
+                sheet.say(msg!(
+                    "doc-scale-on",
+                    scale = scale.says(sheet.units),
+                    paper = sheet.paper.name()
+                )),
             ),
             (sheet.word("doc-row-date"), sheet.date.to_owned()),
             (sheet.word("page-row-markings"), count.to_string()),
@@ -59,7 +66,11 @@ pub fn draw(sheet: &Sheet, planned: &Planned) -> Drawn {
     let [width, height] = layout.size;
     let mut scene = Scene::new(width, height);
     let mut taken = Taken::new(width, height);
-    let blocks = [Some(layout.title), layout.legend.map(|(rect, _)| rect), layout.inset];
+    let blocks = [
+        Some(layout.title),
+        layout.legend.map(|(rect, _)| rect),
+        layout.inset,
+    ];
     for block in blocks.into_iter().flatten() {
         taken.slab(&Slab::level(block.grown(1.0)), weight::NEVER);
     }
@@ -67,8 +78,20 @@ pub fn draw(sheet: &Sheet, planned: &Planned) -> Drawn {
     set_back(&mut scene);
     let envelopes = markings(&mut scene, &mut taken, planned, &layout.view, layout.scale);
     names(&mut scene, &mut taken, sheet, planned, &envelopes);
-    label::write(&mut scene, &mut taken, sheet, &plan, &layout.view, planned.ledger);
-    block::title(&mut scene, [layout.title.x, layout.title.y], sheet, &title(layout.scale));
+    label::write(
+        &mut scene,
+        &mut taken,
+        sheet,
+        &plan,
+        &layout.view,
+        planned.ledger,
+    );
+    block::title(
+        &mut scene,
+        [layout.title.x, layout.title.y],
+        sheet,
+        &title(layout.scale),
+    );
     if let Some((rect, columns)) = layout.legend {
         block::legend(&mut scene, [rect.x, rect.y], sheet, &entries, columns);
     }
@@ -76,11 +99,19 @@ pub fn draw(sheet: &Sheet, planned: &Planned) -> Drawn {
         list(&mut scene, rect, sheet, planned);
     }
     let told = Told {
-        title: sheet.say(msg!("doc-told-title", name = sheet.name, kind = sheet.word("page-kind-plan"))),
+        title: sheet.say(msg!(
+            "doc-told-title",
+            name = sheet.name,
+            kind = sheet.word("page-kind-plan")
+        )),
         says: says(sheet, planned, layout.scale),
         language: sheet.language.tag(),
     };
-    Drawn { scene, told, layout }
+    Drawn {
+        scene,
+        told,
+        layout,
+    }
 }
 
 /// The sheet in words: what lies where.
@@ -96,7 +127,12 @@ fn says(sheet: &Sheet, planned: &Planned, scale: Scale) -> String {
             ))
         })
         .collect();
-    sheet.say(msg!("page-plan-told", name = sheet.name, scale = scale.says(sheet.units), markings = all))
+    sheet.say(msg!(
+        "page-plan-told",
+        name = sheet.name,
+        scale = scale.says(sheet.units),
+        markings = all
+    ))
 }
 
 /// Sets thin lines back: zones are known, the markings are new.
@@ -104,7 +140,9 @@ fn set_back(scene: &mut Scene) {
     for item in &mut scene.items {
         if let Item::Path(_, fill, stroke) = item {
             match stroke {
-                Some(stroke) if stroke.width <= pen::ZONE && stroke.colour == INK => stroke.colour = QUIET,
+                Some(stroke) if stroke.width <= pen::ZONE && stroke.colour == INK => {
+                    stroke.colour = QUIET
+                }
                 // dots of a hatch are filled without an outline
                 None if *fill == Some(INK) => *fill = Some(QUIET),
                 _ => {}
@@ -119,11 +157,21 @@ fn spots(view: &View, ring: &[[f64; 2]]) -> Vec<Spot> {
 }
 
 fn rings(view: &View, polygon: &[Vec<[f64; 2]>]) -> Rings {
-    polygon.iter().map(|ring| spots(view, ring)).filter(|ring| ring.len() > 2).collect()
+    polygon
+        .iter()
+        .map(|ring| spots(view, ring))
+        .filter(|ring| ring.len() > 2)
+        .collect()
 }
 
 /// Draws all markings as the record has them; returns their envelopes on the sheet.
-fn markings(scene: &mut Scene, taken: &mut Taken, planned: &Planned, view: &View, scale: Scale) -> Vec<Vec<Spot>> {
+fn markings(
+    scene: &mut Scene,
+    taken: &mut Taken,
+    planned: &Planned,
+    view: &View,
+    scale: Scale,
+) -> Vec<Vec<Spot>> {
     let mut envelopes = Vec::new();
     let mut pieces: Vec<(Rings, Paint)> = Vec::new();
     for (marking, _) in planned.markings() {
@@ -151,13 +199,25 @@ fn markings(scene: &mut Scene, taken: &mut Taken, planned: &Planned, view: &View
 }
 
 /// A number in a disc and a name beside each envelope, where they cover least.
-fn names(scene: &mut Scene, taken: &mut Taken, sheet: &Sheet, planned: &Planned, envelopes: &[Vec<Spot>]) {
+fn names(
+    scene: &mut Scene,
+    taken: &mut Taken,
+    sheet: &Sheet,
+    planned: &Planned,
+    envelopes: &[Vec<Spot>],
+) {
     let cap = sheet.caps().name;
     let disc = cap * 0.92;
     for (number, ((marking, _), ring)) in planned.markings().zip(envelopes).enumerate() {
-        let Some(bounds) = Rect::round(ring.iter().copied()) else { continue };
+        let Some(bounds) = Rect::round(ring.iter().copied()) else {
+            continue;
+        };
         let name = words::family(sheet, &marking.family);
-        let name = if marking::family(&marking.family).is_some() { name } else { marking.name.clone() };
+        let name = if marking::family(&marking.family).is_some() {
+            name
+        } else {
+            marking.name.clone()
+        };
         let wide = 2.0 * disc + 1.4 + face::width(&face::printable(&name), cap, Weight::Bold);
         let half = [wide / 2.0 + 0.5, disc + 0.4];
         let mut offers: Vec<(f64, Spot)> = Vec::new();
@@ -177,12 +237,23 @@ fn names(scene: &mut Scene, taken: &mut Taken, sheet: &Sheet, planned: &Planned,
         // within its own envelope too, where nothing is painted
         for sx in [-0.8, -0.4, 0.0, 0.4, 0.8] {
             for sy in [-0.85, -0.5, 0.5, 0.85] {
-                offers.push((2.0, [x + sx * (w - half[0]).max(0.0), y + sy * (h - half[1]).max(0.0)]));
+                offers.push((
+                    2.0,
+                    [
+                        x + sx * (w - half[0]).max(0.0),
+                        y + sy * (h - half[1]).max(0.0),
+                    ],
+                ));
             }
         }
         let mut best: Option<(f64, Spot)> = None;
         for (bias, at) in offers {
-            let cost = bias + taken.cost(&Slab { centre: at, half, turn: 0.0 });
+            let cost = bias
+                + taken.cost(&Slab {
+                    centre: at,
+                    half,
+                    turn: 0.0,
+                });
             if cost.is_finite() && best.as_ref().is_none_or(|(least, _)| cost < *least) {
                 best = Some((cost, at));
             }
@@ -191,10 +262,19 @@ fn names(scene: &mut Scene, taken: &mut Taken, sheet: &Sheet, planned: &Planned,
             Some((_, at)) => (at, Some(name)),
             None => ([x, y], None),
         };
-        let slab = Slab { centre: at, half, turn: 0.0 };
+        let slab = Slab {
+            centre: at,
+            half,
+            turn: 0.0,
+        };
         if words.is_some() {
             if taken.cost(&slab) > 0.0 {
-                let plate = Rect { x: at[0] - half[0], y: at[1] - half[1], w: 2.0 * half[0], h: 2.0 * half[1] };
+                let plate = Rect {
+                    x: at[0] - half[0],
+                    y: at[1] - half[1],
+                    w: 2.0 * half[0],
+                    h: 2.0 * half[1],
+                };
                 scene.fill(Path::plate(plate, 0.8), WHITE);
             }
             taken.slab(&slab, weight::NEVER);
@@ -235,7 +315,12 @@ fn list(scene: &mut Scene, room: Rect, sheet: &Sheet, planned: &Planned) {
         if y + high > bottom {
             return;
         }
-        mark::number(scene, [room.x + disc, y + line - caps.note / 2.0], &(number + 1).to_string(), caps.note);
+        mark::number(
+            scene,
+            [room.x + disc, y + line - caps.note / 2.0],
+            &(number + 1).to_string(),
+            caps.note,
+        );
         for text in names {
             y += line;
             scene.text(Text::new(text, [room.x + indent, y], caps.note).bold());
@@ -247,7 +332,11 @@ fn list(scene: &mut Scene, room: Rect, sheet: &Sheet, planned: &Planned) {
         y += 1.4;
     }
     let colours = painter::colours(planned.figures);
-    let manner = if planned.in_colour { painter::Manner::Painted } else { painter::Manner::Drawn };
+    let manner = if planned.in_colour {
+        painter::Manner::Painted
+    } else {
+        painter::Manner::Drawn
+    };
     let half = (room.w / 2.0).max(30.0);
     y += 1.5;
     let rows = colours.len().div_ceil(2) as f64 * 5.4 + 6.0;
@@ -255,14 +344,41 @@ fn list(scene: &mut Scene, room: Rect, sheet: &Sheet, planned: &Planned) {
         return;
     }
     for (number, &colour) in colours.iter().enumerate() {
-        let at = [room.x + half * (number % 2) as f64, y + 5.4 * (number / 2) as f64];
+        let at = [
+            room.x + half * (number % 2) as f64,
+            y + 5.4 * (number / 2) as f64,
+        ];
         painter::swatch(scene, at, colour, manner);
         let name = sheet.word(painter::paint_key(colour));
-        scene.text(Text::new(name, [at[0] + 9.0, at[1] + 2.0 + caps.note / 2.0], caps.note));
+        scene.text(Text::new(
+            name,
+            [at[0] + 9.0, at[1] + 2.0 + caps.note / 2.0],
+            caps.note,
+        ));
     }
     y += colours.len().div_ceil(2) as f64 * 5.4;
-    painter::envelope(scene, &[[room.x, y], [room.x + 7.0, y], [room.x + 7.0, y + 4.0], [room.x, y + 4.0]]);
-    for text in face::wrap(&sheet.word("page-list-envelope"), caps.note, Weight::Regular, room.w - 9.0).iter().take(1) {
-        scene.text(Text::new(text, [room.x + 9.0, y + 2.0 + caps.note / 2.0], caps.note));
+    painter::envelope(
+        scene,
+        &[
+            [room.x, y],
+            [room.x + 7.0, y],
+            [room.x + 7.0, y + 4.0],
+            [room.x, y + 4.0],
+        ],
+    );
+    for text in face::wrap(
+        &sheet.word("page-list-envelope"),
+        caps.note,
+        Weight::Regular,
+        room.w - 9.0,
+    )
+    .iter()
+    .take(1)
+    {
+        scene.text(Text::new(
+            text,
+            [room.x + 9.0, y + 2.0 + caps.note / 2.0],
+            caps.note,
+        ));
     }
 }
