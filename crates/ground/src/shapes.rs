@@ -2,14 +2,14 @@
 //!
 //! A circle becomes a polygon whose sides touch it from outside: radius / cos(half a
 //! step). So a polygon never falls inside the true zone, and its corners stand at most
-//! [`OUTSIDE`] beyond it; [`SNAP`] is added before, for what the grid may take away.
+//! [`OUTSIDE`] beyond it; `SNAP` is added before, for what the grid may take away.
 
 use geo::{Area, Coord, LineString, Polygon};
 
 use crate::grid::{Grid, SNAP};
 
 /// Metres by which a polygon's corner may stand outside the true arc, the grid's
-/// [`SNAP`] apart.
+/// `SNAP` apart.
 pub const OUTSIDE: f64 = 0.005;
 
 /// A point and the way from it.
@@ -104,7 +104,7 @@ pub struct Rectangle {
 }
 
 impl Rectangle {
-    /// As a polygon, grown by [`SNAP`].
+    /// As a polygon, grown by `SNAP`.
     pub fn polygon(&self) -> Polygon<f64> {
         let side = left(self.way);
         let at = |along: f64, across: f64| self.a + self.way * along + side * across;
