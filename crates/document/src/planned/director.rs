@@ -63,8 +63,9 @@ pub fn write(paper: &mut Manuscript, sheet: &Sheet, planned: &Planned) {
         .map(|key| sheet.word(key)),
     );
     paper.heading(2, &sheet.word("page-sure"));
-    paper.list(&sure(sheet, planned, layout), false);
-    paper.paragraph(&without(sheet, planned));
+    let mut sure = sure(sheet, planned, layout);
+    sure.push(without(sheet, planned));
+    paper.list(&sure, false);
     paper.care(
         &sheet.word("doc-take-care"),
         &["page-care-codes", "page-care-children", "page-care-wet"].map(|key| sheet.word(key)),
@@ -131,7 +132,7 @@ fn gains(
     ages: &BTreeSet<u32>,
 ) {
     let children = planned.children();
-    paper.lead(&sheet.word("page-gains-how"));
+    words::small(paper, &sheet.word("page-gains-how"));
     let mut columns = vec![Column::prose(sheet.word("page-column-skill"), 1)];
     columns.push(Column::figures(sheet.word("page-column-wanted")));
     for age in ages {

@@ -7,7 +7,7 @@ use plan::{Child, Footfall, Marking, Way};
 
 use super::footprints::{Told, Trail, trail};
 use super::painter::{self, Extent, Manner};
-use super::suits::{self, Suits};
+use super::suits;
 use super::{Planned, words};
 use crate::drawing::hatch::Rings;
 use crate::drawing::mark::{self, Dimension};
@@ -15,12 +15,26 @@ use crate::drawing::scale::Scale;
 use crate::drawing::scene::{Rect, Scene, Text};
 use crate::drawing::taken::{Taken, weight};
 use crate::drawing::view::View;
+use crate::face::{self, Weight};
 use crate::measure;
 use crate::sheet::Sheet;
 use crate::typeset::{Manuscript, string};
 
 /// The text's measure, mm.
 const MEASURE: f64 = 175.0;
+
+/// Between what stands side by side, mm.
+const GUTTER: f64 = 5.0;
+
+/// Rims, title, captions, heads and what stands between: mm of a page.
+const FIXED: f64 = 40.0 + 19.5 + 6.0 + 18.0 + 7.0 + 23.0;
+
+/// What a drawing of a route has besides the figure, mm: rim, caption, space.
+const OVER: f64 = 9.5 + 4.5 + 5.0;
+
+/// The least and the greatest height of a figure in use, mm.
+const LEAST: f64 = 10.0;
+const MOST: f64 = 60.0;
 
 /// A route, and who goes it.
 #[derive(Clone, Copy)]
@@ -72,13 +86,11 @@ pub fn write(paper: &mut Manuscript, sheet: &Sheet, planned: &Planned, number: u
             words::facts_code(&facts)
         ));
     }
-    used(paper, sheet, planned, marking, figure);
-    if suited.is_empty() {
-        heading(paper, &sheet.word("page-suits"));
-        paper.paragraph(&sheet.word("page-suits-nobody"));
-    } else {
-        whom(paper, sheet, &suited);
-    }
+    let chart = (!suited.is_empty()).then(|| suits::chart(sheet, &suited, MEASURE));
+    let (wide, high) = chart
+        .as_ref()
+        .map_or((0.0, 0.0), |one| (one.width, one.height));
+    let care = sheet.word("doc-take-care");
     let acts = [
         "page-care-clear",
         if figure.lanes.is_empty() {
@@ -87,11 +99,61 @@ pub fn write(paper: &mut Manuscript, sheet: &Sheet, planned: &Planned, number: u
             "page-care-lane"
         },
         "page-care-watch",
-    ];
-    paper.care(
-        &sheet.word("doc-take-care"),
-        &acts.map(|key| sheet.word(key)),
+    ]
+    .map(|key| sheet.word(key));
+    // the caution beside the chart, or under it: whichever takes less of the page
+    let (narrow, broad) = (
+        care_height(sheet, &acts, MEASURE - wide - GUTTER),
+        care_height(sheet, &acts, MEASURE),
     );
+    let under = high + 7.5 + broad;
+    let beside = !sheet.large && high.max(narrow) < under;
+    let foot = if beside { high.max(narrow) } else { under };
+    let top = scene
+        .height
+        .max(facts_height(sheet, &facts, MEASURE - scene.width - GUTTER));
+    let trails = trails(planned, marking, figure);
+    let left = sheet.paper.upright()[1] - FIXED - top - foot;
+    let each = left / trails.drawings() as f64 - OVER;
+    // what no page holds goes on a second one, its parts whole
+    let one_page = sheet.large || each >= LEAST;
+    used(
+        paper,
+        sheet,
+        figure,
+        &trails,
+        if one_page { each } else { MOST },
+    );
+    if !one_page {
+        paper.page_break();
+    }
+    heading(paper, &sheet.word("page-suits"));
+    match &chart {
+        None => paper.paragraph(&sheet.word("page-suits-nobody")),
+        Some(_) => words::small(paper, &sheet.word("page-suits-how")),
+    }
+    match &chart {
+        Some(chart) if beside => {
+            let image = paper.keep(chart);
+            paper.code(&format!(
+                "#block(breakable: false, above: row, grid(columns: ({}mm, 1fr), column-gutter: {GUTTER}mm, \
+                 image({}, width: {}mm, height: {}mm, alt: {}), [#care({}, ({},))]))",
+                chart.width,
+                string(&image),
+                chart.width,
+                chart.height,
+                string(&suits::told(sheet, &suited)),
+                string(&care),
+                acts.map(|act| string(&act)).join(", ")
+            ));
+        }
+        chart => {
+            if let Some(chart) = chart {
+                paper.figure(chart, &suits::told(sheet, &suited));
+            }
+            paper.care(&care, &acts);
+        }
+    }
 }
 
 fn heading(paper: &mut Manuscript, words: &str) {
@@ -240,6 +302,34 @@ fn facts(
     all
 }
 
+/// How high a caution of this width is, mm; endless where no words fit in.
+fn care_height(sheet: &Sheet, acts: &[String], wide: f64) -> f64 {
+    let cap = sheet.caps().name;
+    // flank, insets, dash
+    let measure = wide - 12.0 - 8.0 - 5.0;
+    if measure < 30.0 {
+        return f64::INFINITY;
+    }
+    let lines = acts
+        .iter()
+        .map(|act| face::wrap(act, cap, Weight::Regular, measure).len());
+    let row = 2.0 * cap;
+    9.5 + row + lines.sum::<usize>() as f64 * row + acts.len() as f64 * 1.2
+}
+
+/// How high the facts stand beside the picture, mm.
+fn facts_height(sheet: &Sheet, facts: &[(String, String)], wide: f64) -> f64 {
+    let cap = sheet.caps().note;
+    let names = facts
+        .iter()
+        .map(|(name, _)| face::width(name, cap, Weight::Bold))
+        .fold(0.0, f64::max);
+    let lines = |value: &String| face::wrap(value, cap, Weight::Regular, wide - names - 3.0).len();
+    // the leading and the gutter of the typesetter's `facts`
+    let row = |value| cap + (lines(value).max(1) - 1) as f64 * (1.62 * cap + 0.4) + 1.1 * cap + 0.3;
+    facts.iter().map(|(_, value)| row(value)).sum()
+}
+
 /// The taught skills' own order.
 fn order(skill: &str) -> usize {
     ["jump", "hop", "leap", "gallop", "slide", "skip"]
@@ -274,7 +364,7 @@ fn minutes(planned: &Planned, marking: &Marking) -> f64 {
 fn painted(sheet: &Sheet, planned: &Planned, figure: &Figure) -> (Scene, Scale) {
     let wide = if sheet.large { MEASURE } else { 108.0 };
     let extent = Extent::of_envelope(figure).grown(0.1);
-    let room = [wide - 4.0, if sheet.large { 70.0 } else { 54.0 }];
+    let room = [wide - 4.0, if sheet.large { 70.0 } else { 44.0 }];
     let (scale, view) = extent.fit(room, [0.0; 2], sheet);
     let high = extent.size()[1] * scale.mm() + 4.0;
     let view = View {
@@ -297,65 +387,77 @@ fn painted(sheet: &Sheet, planned: &Planned, figure: &Figure) -> (Scene, Scale) 
     (scene, scale)
 }
 
-/// As used: the easiest and the hardest way, as footprints.
-fn used(
-    paper: &mut Manuscript,
-    sheet: &Sheet,
-    planned: &Planned,
-    marking: &Marking,
-    figure: &Figure,
-) {
+/// The routes that are shown.
+enum Trails<'a> {
+    /// Nobody has one.
+    None,
+    One(Going<'a>, Trail),
+    /// The easiest and the hardest.
+    Two([(Going<'a>, Trail); 2]),
+}
+
+impl Trails<'_> {
+    /// Two routes that share no cell stand in one drawing.
+    fn apart(&self) -> bool {
+        let Trails::Two([(easy, _), (hard, _)]) = self else {
+            return false;
+        };
+        let other = &hard.route.cells;
+        !easy.route.cells.is_empty() && easy.route.cells.iter().all(|id| !other.contains(id))
+    }
+
+    fn drawings(&self) -> usize {
+        match self {
+            Trails::Two(_) if !self.apart() => 2,
+            _ => 1,
+        }
+    }
+}
+
+fn trails<'a>(planned: &Planned<'a>, marking: &Marking, figure: &Figure) -> Trails<'a> {
+    let mut all = goings(planned, marking)
+        .into_iter()
+        .filter_map(|going| Some((going, going.trail(planned, figure)?)));
+    match (all.next(), all.next()) {
+        (Some(easy), Some(hard)) => Trails::Two([easy, hard]),
+        (Some((going, trail)), None) => Trails::One(going, trail),
+        _ => Trails::None,
+    }
+}
+
+/// As used: the easiest and the hardest way, as footprints; each figure at most so many mm
+/// high.
+fn used(paper: &mut Manuscript, sheet: &Sheet, figure: &Figure, trails: &Trails, most: f64) {
     heading(paper, &sheet.word("page-used"));
-    let goings = goings(planned, marking);
-    let trails: Vec<(Going, Trail)> = goings
-        .iter()
-        .filter_map(|going| Some((*going, going.trail(planned, figure)?)))
-        .collect();
-    let [only] = trails.as_slice() else {
-        if let [easy, hard] = trails.as_slice() {
-            let apart = easy
-                .0
-                .route
-                .cells
-                .iter()
-                .all(|id| !hard.0.route.cells.contains(id))
-                && !easy.0.route.cells.is_empty();
-            let says = [
+    let mut show = |text: &str, trails: &[&Trail], extent: Extent, whole: bool| {
+        words::small(paper, text);
+        paper.figure(&drawn(sheet, figure, trails, extent, whole, most), text);
+    };
+    match trails {
+        Trails::None => show(
+            &sheet.word("page-no-route"),
+            &[],
+            extent_of(figure, &[]),
+            true,
+        ),
+        Trails::One(going, trail) => {
+            let extent = extent_of(figure, &[trail]);
+            show(&says(sheet, "page-only", going), &[trail], extent, true);
+        }
+        Trails::Two([easy, hard]) => {
+            let told = [
                 says(sheet, "page-easiest", &easy.0),
                 says(sheet, "page-hardest", &hard.0),
             ];
-            let extents = extent_of(figure, &[&easy.1, &hard.1]);
-            if apart {
-                let scene = drawn(sheet, figure, &[&easy.1, &hard.1], extents, true);
-                words::small(paper, &says.join(" "));
-                paper.figure(&scene, &says.join(" "));
-                return;
+            let extent = extent_of(figure, &[&easy.1, &hard.1]);
+            if trails.apart() {
+                show(&told.join(" "), &[&easy.1, &hard.1], extent, true);
+            } else {
+                show(&told[0], &[&easy.1], extent, false);
+                show(&told[1], &[&hard.1], extent, true);
             }
-            for (number, one) in [easy, hard].into_iter().enumerate() {
-                let text = says.get(number).map_or("", String::as_str);
-                words::small(paper, text);
-                paper.figure(&drawn(sheet, figure, &[&one.1], extents, number == 1), text);
-            }
-            return;
         }
-        let scene = drawn(sheet, figure, &[], extent_of(figure, &[]), true);
-        let text = sheet.word("page-no-route");
-        words::small(paper, &text);
-        paper.figure(&scene, &text);
-        return;
-    };
-    let text = says(sheet, "page-only", &only.0);
-    words::small(paper, &text);
-    paper.figure(
-        &drawn(
-            sheet,
-            figure,
-            &[&only.1],
-            extent_of(figure, &[&only.1]),
-            true,
-        ),
-        &text,
-    );
+    }
 }
 
 fn says(sheet: &Sheet, key: &'static str, going: &Going) -> String {
@@ -462,16 +564,24 @@ fn extent_of(figure: &Figure, trails: &[&Trail]) -> Extent {
         .fold(way, Extent::with)
 }
 
-/// The figure in ink with routes on it; `whole` with its dimensions, paints and scale.
-fn drawn(sheet: &Sheet, figure: &Figure, trails: &[&Trail], extent: Extent, whole: bool) -> Scene {
+/// The figure in ink with routes on it, at most so many mm high; `whole` with its
+/// dimensions, paints and scale.
+fn drawn(
+    sheet: &Sheet,
+    figure: &Figure,
+    trails: &[&Trail],
+    extent: Extent,
+    whole: bool,
+    most: f64,
+) -> Scene {
     let caps = sheet.caps();
     let grow = caps.note / 1.8;
     let rim = 6.5 * grow;
     let left = 10.0 * grow;
-    let most = if sheet.large { 90.0 } else { 52.0 };
+    let most = if sheet.large { 90.0 } else { most.min(MOST) };
     let (scale, view) = extent.fit([MEASURE - 2.0 * left, most], [0.0; 2], sheet);
     let [w, h] = extent.size().map(|metres| metres * scale.mm());
-    let foot = if whole { 27.0 * grow } else { 0.0 };
+    let foot = if whole { 23.0 * grow } else { 0.0 };
     let mut scene = Scene::new(MEASURE, rim + h + 3.0 + foot);
     let view = View {
         origin: [
@@ -607,12 +717,4 @@ fn own_widths(scene: &mut Scene, taken: &mut Taken, sheet: &Sheet, figure: &Figu
             upright(first.x + 0.25, first.y, width);
         }
     }
-}
-
-/// Whom it suits: the columns, and how they were counted.
-fn whom(paper: &mut Manuscript, sheet: &Sheet, suited: &[Suits]) {
-    heading(paper, &sheet.word("page-suits"));
-    words::small(paper, &sheet.word("page-suits-how"));
-    let scene = suits::chart(sheet, suited, MEASURE);
-    paper.figure(&scene, &suits::told(sheet, suited));
 }

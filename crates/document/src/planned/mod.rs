@@ -134,6 +134,8 @@ pub fn trial_papers(sheet: &Sheet, planned: &Planned) -> Result<Vec<u8>, Fault> 
 
 /// Parts that only these papers have.
 const PARTS: &str = "\
+#show heading.where(level: 1): set block(below: row)
+#show heading.where(level: 2): set block(above: 1.2 * row, below: 0.7 * row, sticky: true)
 #show heading.where(level: 3): set text(size: em(body), weight: 700)
 #show heading.where(level: 3): set block(above: row, below: 0.6 * row, sticky: true)
 #let ticks(items) = grid(columns: (auto, 1fr), column-gutter: 3mm, row-gutter: row - body + 1mm,

@@ -165,8 +165,8 @@ fn count(age: u32, heads: &[(u32, [f64; 3])]) -> Count {
     }
 }
 
-/// Draws one column an age for every gait, with the counts under the columns; as wide as the
-/// measure of a page. Says in a scene what [`told`] says in words.
+/// Draws one column an age for every gait, with the counts under the columns; at most so many mm
+/// wide. Says in a scene what [`told`] says in words.
 pub fn chart(sheet: &Sheet, all: &[Suits], wide: f64) -> Scene {
     let caps = sheet.caps();
     let grow = caps.note / 1.8;
@@ -182,16 +182,30 @@ pub fn chart(sheet: &Sheet, all: &[Suits], wide: f64) -> Scene {
         .map(|name| face::width(name, caps.note, Weight::Regular))
         .fold(0.0, f64::max)
         + 12.0;
-    let pitch = 9.0 * grow;
-    let (high, row) = (24.0 * grow, 4.2 * grow);
-    let head = 7.0 * grow;
-    let one = head + high + 5.5 * grow + 4.0 * row + 3.0;
+    let brackets = all.iter().flat_map(|suits| &suits.counts).map(bracket);
+    let widest = brackets
+        .map(|text| face::width(&text, caps.note, Weight::Regular))
+        .fold(0.0, f64::max);
+    let pitch = (6.5 * grow).max(widest + 1.5 * grow);
+    let (high, row) = (20.0 * grow, 4.0 * grow);
     // as many gaits beside each other as there is room for
     let ages = all.first().map_or(1, |one| one.counts.len()).max(1) as f64;
     let block = ages * pitch + 6.0 * grow;
+    let title = |suits: &Suits| {
+        let title = gait_words(sheet, &suits.gait);
+        face::wrap(&title, caps.note, Weight::Bold, block - 2.0)
+    };
+    let titles = all
+        .iter()
+        .map(|suits| title(suits).len())
+        .max()
+        .unwrap_or(1);
+    let head = 3.0 * grow + titles as f64 * 1.6 * caps.note;
+    let one = head + high + 5.5 * grow + 4.0 * row + 1.5;
     let beside = (((wide - label) / block).floor() as usize).max(1);
     let lines = all.len().div_ceil(beside).max(1);
-    let mut scene = Scene::new(wide, one * lines as f64);
+    let taken = label + all.len().min(beside) as f64 * block;
+    let mut scene = Scene::new(taken.min(wide), one * lines as f64);
     for (line, part) in all.chunks(beside).enumerate() {
         let top = one * line as f64;
         let (zero, base) = (top + head + high, top + head + high + 5.0 * grow);
@@ -224,15 +238,13 @@ pub fn chart(sheet: &Sheet, all: &[Suits], wide: f64) -> Scene {
         }
         for (place, suits) in part.iter().enumerate() {
             let x = label + place as f64 * block;
-            let title = gait_words(sheet, &suits.gait);
-            scene.text(
-                Text::new(
-                    face::fit(&title, caps.name, Weight::Bold, block - 2.0),
-                    [x, top + caps.name],
-                    caps.name,
-                )
-                .bold(),
-            );
+            // the last line stands on the columns
+            let lines = title(suits);
+            let first = top + head - 2.5 * grow - (lines.len() as f64 - 1.0) * 1.6 * caps.note;
+            for (number, line) in lines.into_iter().enumerate() {
+                let y = first + number as f64 * 1.6 * caps.note;
+                scene.text(Text::new(line, [x, y], caps.note).bold());
+            }
             for (number, count) in suits.counts.iter().enumerate() {
                 column(
                     &mut scene,
@@ -241,17 +253,16 @@ pub fn chart(sheet: &Sheet, all: &[Suits], wide: f64) -> Scene {
                     pitch,
                     count,
                 );
-                let middle = x + (number as f64 + 0.5) * pitch - 0.5 * grow;
+                let middle = x + (number as f64 + 0.4) * pitch;
                 scene.text(
                     Text::new(count.age.to_string(), [middle, base], caps.note)
                         .bold()
                         .middle(),
                 );
                 let [well, easy, hard] = count.whole();
-                let bracket = format!("{}–{}", count.bracket[0], count.bracket[1]);
                 for (at, words) in [
                     well.to_string(),
-                    bracket,
+                    bracket(count),
                     easy.to_string(),
                     hard.to_string(),
                 ]
@@ -267,6 +278,11 @@ pub fn chart(sheet: &Sheet, all: &[Suits], wide: f64) -> Scene {
         }
     }
     scene
+}
+
+/// The 90 % interval of a count.
+fn bracket(count: &Count) -> String {
+    format!("{}–{}", count.bracket[0], count.bracket[1])
 }
 
 /// The sign before a row's name.

@@ -172,7 +172,7 @@ fn sketches(sheet: &Sheet, chalked: &[Chalked]) -> Scene {
             continue;
         };
         let extent = Extent::of_way(figure);
-        let (scale, _): (Scale, _) = extent.fit([picture - 2.0, 34.0 * grow], [0.0; 2], sheet);
+        let (scale, _): (Scale, _) = extent.fit([picture - 2.0, 29.0 * grow], [0.0; 2], sheet);
         let high = extent.size()[1] * scale.mm();
         let view = extent.at(scale, [picture / 2.0, y + 2.0 + high / 2.0]);
         let mut outline: Vec<Rings> = Vec::new();

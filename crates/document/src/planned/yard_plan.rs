@@ -1,6 +1,6 @@
 //! The plan sheet: the yard, its zones quiet behind, the markings in colour at scale.
 
-use geo::{Coord, LineString};
+use geo::{Coord, Distance, Euclidean, LineString};
 use note::msg;
 
 use super::{Planned, painter, words};
@@ -223,9 +223,9 @@ fn names(
         let mut offers: Vec<(f64, Spot)> = Vec::new();
         let [x, y] = bounds.centre();
         let (w, h) = (bounds.w / 2.0, bounds.h / 2.0);
-        for gap in [0.3, 2.0, 4.0, 7.0, 10.0] {
+        for gap in [0.3, 2.0, 4.0, 7.0] {
             for slide in [-1.0, -0.5, 0.0, 0.5, 1.0] {
-                let bias = gap * 0.8 + f64::abs(slide + 1.0) * 0.4;
+                let bias = gap * 1.6 + f64::abs(slide + 1.0) * 0.4;
                 let across = x + slide * (w - half[0]);
                 offers.push((bias, [across, y - h - half[1] - gap]));
                 offers.push((bias + 0.6, [across, y + h + half[1] + gap]));
@@ -235,10 +235,10 @@ fn names(
             }
         }
         // within its own envelope too, where nothing is painted
-        for sx in [-0.8, -0.4, 0.0, 0.4, 0.8] {
-            for sy in [-0.85, -0.5, 0.5, 0.85] {
+        for sx in [-1.0, -0.8, -0.4, 0.0, 0.4, 0.8, 1.0] {
+            for sy in [-0.9, -0.6, -0.3, 0.0, 0.3, 0.6, 0.9] {
                 offers.push((
-                    2.0,
+                    1.5,
                     [
                         x + sx * (w - half[0]).max(0.0),
                         y + sy * (h - half[1]).max(0.0),
@@ -248,12 +248,15 @@ fn names(
         }
         let mut best: Option<(f64, Spot)> = None;
         for (bias, at) in offers {
-            let cost = bias
-                + taken.cost(&Slab {
-                    centre: at,
-                    half,
-                    turn: 0.0,
-                });
+            let slab = Slab {
+                centre: at,
+                half,
+                turn: 0.0,
+            };
+            if !reads_as(&slab, number, envelopes) {
+                continue;
+            }
+            let cost = bias + taken.cost(&slab);
             if cost.is_finite() && best.as_ref().is_none_or(|(least, _)| cost < *least) {
                 best = Some((cost, at));
             }
@@ -285,6 +288,35 @@ fn names(
             scene.text(Text::new(name, [left + disc + 1.4, at[1] + cap / 2.0], cap).bold());
         }
     }
+}
+
+/// Whether a name there is read as this marking's: it touches no other envelope and lies
+/// clearly nearer to its own.
+fn reads_as(slab: &Slab, number: usize, envelopes: &[Vec<Spot>]) -> bool {
+    /// How much farther the next envelope has to be, mm.
+    const CLEARLY: f64 = 2.5;
+    let [x, y] = slab.centre;
+    let plate = geo::Rect::new(
+        Coord {
+            x: x - slab.half[0],
+            y: y - slab.half[1],
+        },
+        Coord {
+            x: x + slab.half[0],
+            y: y + slab.half[1],
+        },
+    )
+    .to_polygon();
+    let apart = |ring: &Vec<Spot>| {
+        let line: LineString<f64> = ring.iter().map(|&[x, y]| Coord { x, y }).collect();
+        Euclidean.distance(&plate, &geo::Polygon::new(line, Vec::new()))
+    };
+    let own = envelopes.get(number).map_or(0.0, apart);
+    envelopes
+        .iter()
+        .enumerate()
+        .filter(|(other, ring)| *other != number && ring.len() > 2)
+        .all(|(_, ring)| apart(ring) > own + CLEARLY)
 }
 
 /// The markings listed beside the plan, and what their colours are called.
