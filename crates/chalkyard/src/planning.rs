@@ -84,6 +84,16 @@ pub fn class(project: &Project, yard: &Yard, notes: &mut Vec<Note>) -> Option<Cl
         yard_area: yard.boundary.unsigned_area(),
     };
     let time = week.time(counts.iter().sum(), ledger);
+    if time.outings > 1 {
+        notes.push(Note::advice(
+            None,
+            msg!(
+                "class-turns",
+                out = u64::from(time.out),
+                outings = u64::from(time.outings)
+            ),
+        ));
+    }
     let ground = programme.palette.unwrap_or(marking::Ground::Asphalt);
     let model = Model::of(ledger);
     let look = Look::of(Palette { ground }, ledger);

@@ -124,18 +124,36 @@ impl Heard<'_> {
             };
             notes.push(self.severe(&[p], what).mend(mend));
         }
-        for (p, point) in self.survey.points.iter().enumerate() {
-            if let Some(ellipse) = point.ellipse.filter(|e| e.a > self.weak) {
-                let what = msg!(
-                    "survey-point-weak",
-                    point = point.name.as_str(),
-                    axis = Fact::Length(ellipse.a)
-                );
-                notes.push(
-                    Note::warning(self.first_mention(&[p]), what).mend(msg!("survey-tape-across")),
-                );
-            }
-        }
+        self.weak(notes);
+    }
+
+    /// All weak points in one note: a yard traced from a map has no others.
+    fn weak(&self, notes: &mut Vec<Note>) {
+        let axis = |point: &crate::result::Point| point.ellipse.map_or(0.0, |e| e.a);
+        let weak: Vec<PointId> = (0..self.survey.points.len())
+            .filter(|&p| axis(&self.survey.points[p]) > self.weak)
+            .collect();
+        let worst = weak
+            .iter()
+            .map(|&p| axis(&self.survey.points[p]))
+            .fold(0.0, f64::max);
+        let named = self.names(&weak[..weak.len().min(NAMED)]);
+        let what = match weak.len() - named.len() {
+            _ if weak.is_empty() => return,
+            0 => msg!(
+                "survey-points-weak",
+                points = named,
+                count = weak.len(),
+                axis = Fact::Length(worst)
+            ),
+            others => msg!(
+                "survey-points-weak-and",
+                points = named.join(", "),
+                others = others,
+                axis = Fact::Length(worst)
+            ),
+        };
+        notes.push(Note::warning(self.first_mention(&weak), what).mend(msg!("survey-tape-across")));
     }
 
     fn images(&self, notes: &mut Vec<Note>) {

@@ -2,8 +2,9 @@
 
 use std::path::Path;
 
+use layout::audit::Check;
 use layout::{Candidate, Pose, Surroundings};
-use note::{Fact, Note, msg};
+use note::{Fact, Message, Note, msg};
 use serde_json::json;
 
 use crate::command::Manner;
@@ -59,18 +60,7 @@ pub fn audit(dir: &Path, manner: Manner) -> Result<Outcome, Fault> {
         .filter(|check| !check.hard && !check.pass)
         .count();
     for check in checks.iter().filter(|check| !check.pass) {
-        telling.say(&msg!(
-            "audit-check",
-            marking = check
-                .marking
-                .clone()
-                .unwrap_or_else(|| telling.sentence(&msg!("audit-whole"))),
-            rule = check.rule,
-            wanted = amount(check.wanted, check.unit),
-            actual = amount(check.actual, check.unit),
-            hard = if check.hard { "hard" } else { "wanted" },
-            unit = check.unit,
-        ));
+        telling.say(&judged(check, &telling));
     }
     telling.say(&msg!(
         "audit-told",
@@ -85,6 +75,22 @@ pub fn audit(dir: &Path, manner: Manner) -> Result<Outcome, Fault> {
     } else {
         Outcome::DoesNotHold
     })
+}
+
+/// A check that does not hold, in a sentence.
+pub fn judged(check: &Check, telling: &Telling) -> Message {
+    msg!(
+        "audit-check",
+        marking = check
+            .marking
+            .clone()
+            .unwrap_or_else(|| telling.sentence(&msg!("audit-whole"))),
+        rule = check.rule,
+        wanted = amount(check.wanted, check.unit),
+        actual = amount(check.actual, check.unit),
+        hard = if check.hard { "hard" } else { "wanted" },
+        unit = check.unit,
+    )
 }
 
 fn amount(value: f64, unit: &str) -> Fact {

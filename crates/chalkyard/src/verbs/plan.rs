@@ -18,6 +18,7 @@ use crate::papers;
 use crate::planning::{Class, Planned, choose, class, could, task};
 use crate::survey::{Surveyed, walk};
 use crate::tell::{Telling, tell_without_project};
+use crate::verbs::audit::judged;
 use crate::verbs::survey::record;
 
 /// Walks through every stage and lets out the plan with its papers. An interrupt stops the
@@ -72,6 +73,19 @@ pub fn plan(asked: &Plan, manner: Manner) -> Result<Outcome, Fault> {
         notes.push(Note::warning(None, msg!("plan-stopped")));
         return refuse(&notes, Outcome::DoesNotHold);
     }
+    for check in planned
+        .plan
+        .checks
+        .iter()
+        .filter(|check| check.hard && !check.pass)
+    {
+        let theirs = project
+            .layout
+            .iter()
+            .find(|marking| Some(&marking.name) == check.marking.as_ref());
+        let place = theirs.and_then(|marking| marking.place.clone());
+        notes.push(Note::warning(place, judged(check, &telling)).mend(msg!("plan-move-or-unlock")));
+    }
     if planned.plan.placed.is_empty() {
         nothing_placed(&planned, &mut notes);
         return refuse(&notes, Outcome::DoesNotHold);
@@ -103,7 +117,7 @@ pub fn plan(asked: &Plan, manner: Manner) -> Result<Outcome, Fault> {
         telling.notes(&[fault.note()]);
         return Err(Fault(fault.to_string()));
     }
-    summary(&telling, &planned);
+    summary(&telling, project, &planned);
     changes(&telling, before.as_ref(), &record);
     let written: Vec<&str> = outputs.iter().map(|output| output.path.as_str()).collect();
     for file in &written {
@@ -255,7 +269,7 @@ fn nothing_placed(planned: &Planned, notes: &mut Vec<Note>) {
     });
 }
 
-fn summary(telling: &Telling, planned: &Planned) {
+fn summary(telling: &Telling, project: &project::Project, planned: &Planned) {
     let plan = &planned.plan;
     let cost: f64 = plan
         .placed
@@ -267,7 +281,8 @@ fn summary(telling: &Telling, planned: &Planned) {
     telling.say(&msg!(
         "plan-told-markings",
         count = plan.placed.len(),
-        cost = Fact::Number(cost, 2)
+        cost = Fact::Number(cost, 2),
+        currency = &project.about.currency
     ));
     telling.say(&msg!(
         "plan-told-value",
@@ -276,11 +291,22 @@ fn summary(telling: &Telling, planned: &Planned) {
         gap = percent(plan.gap),
     ));
     for binds in &plan.binds {
+        let shown = (1000.0 * binds.change).round() / 1000.0;
+        let more = match binds.of {
+            "ground" => Fact::Area(binds.more),
+            "money" => Fact::Text(format!("{:.0} {}", binds.more, project.about.currency)),
+            _ => Fact::Number(binds.more, 0),
+        };
         telling.say(&msg!(
             "plan-told-binds",
             of = binds.of,
-            more = Fact::Number(binds.more, 1),
-            change = percent(binds.change),
+            more = more,
+            sign = match shown {
+                up if up > 0.0 => "more",
+                down if down < 0.0 => "less",
+                _ => "same",
+            },
+            change = percent(shown.abs()),
         ));
     }
     for left in &plan.left_out {

@@ -7,8 +7,8 @@ use crate::measure;
 /// Reductions for metric sheets: those on the rulers in use (1, 2, 2.5, 5 and 10 by the
 /// decade as in ISO 5455 and its intermediate steps, with the 75 and 125 of a builder's
 /// triangular ruler; from memory). 1:150 is on no ruler and is left out.
-pub const METRIC: [u32; 13] = [
-    10, 20, 25, 50, 75, 100, 125, 200, 250, 500, 1000, 1250, 2500,
+pub const METRIC: [u32; 17] = [
+    10, 20, 25, 50, 75, 100, 125, 150, 200, 250, 300, 400, 500, 600, 1000, 1250, 2500,
 ];
 
 /// Reductions for sheets in feet: the fractions of an inch to a foot of an architect's ruler,

@@ -46,6 +46,13 @@ pub fn write(paper: &mut Manuscript, sheet: &Sheet, planned: &Planned) {
             ("cost", Fact::Text(words::money(sheet, cost, planned.money))),
         ],
     }));
+    if layout.outings > 1 {
+        paper.paragraph(&sheet.say(msg!(
+            "class-turns",
+            out = u64::from(layout.out_together),
+            outings = u64::from(layout.outings)
+        )));
+    }
     paper.heading(2, &sheet.word("page-gains"));
     gains(paper, sheet, planned, layout, &ages);
     paper.heading(2, &sheet.word("page-buy"));

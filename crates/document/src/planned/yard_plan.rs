@@ -59,7 +59,10 @@ pub fn draw(sheet: &Sheet, planned: &Planned) -> Drawn {
             ),
         ],
         scale,
-        caution: sheet.word("doc-caution-plan"),
+        caution: match sheet.credit {
+            Some(credit) => format!("{} {credit}", sheet.word("doc-caution-plan")),
+            None => sheet.word("doc-caution-plan"),
+        },
     };
     // the survey's room on the sheet is the markings' here
     let layout = compose(sheet, &surveyed, &entries, &title);

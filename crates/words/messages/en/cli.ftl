@@ -32,24 +32,30 @@ class-no-date = the day that ages are reckoned on is missing
 class-add-date = add a date to project.toml, as: date = 2026-09-01
 class-empty = there are no children to plan for
 class-add-children = add rows to children.csv, or counts to programme.toml: ages = { "{" } 3 = 8, 4 = 10 { "}" }
+class-turns = At most { $out } children are out together, for want of staff or ground: the class goes out in { $outings } turns.
 marking-own-figure = { $name } is a figure of your own: it is left as it is and not judged yet
 plan-no-ground = no ground is free to paint
 plan-see-blocked = `chalkyard survey` draws what blocks each part of the yard
 plan-stopped = the search was stopped; the last plan stays as it is
+plan-move-or-unlock = Move it in layout.toml, or unlock it; `chalkyard audit` judges it again.
 plan-nothing = no marking could be placed
 plan-least-cost = the cheapest marking that helps this class costs { $cost }: raise the budget to at least that
 plan-see-left-out = each marking was left out for a reason of ground, money or gain: try more ground or fewer refusals
 plan-no-candidate = no family of markings serves this class and these weights
 plan-told-markings = { $count ->
-    [one] One marking, { $cost } in paint and tape.
-   *[other] { $count } markings, { $cost } in paint and tape.
+    [one] One marking, { $cost } { $currency } in paint and tape.
+   *[other] { $count } markings, { $cost } { $currency } in paint and tape.
  }
 plan-told-value = The class gets { $value } % of the practice wanted; no plan could give more than { $bound } % (gap { $gap } %).
 plan-told-binds = { $of ->
-    [money] { $more } more money would add { $change } %.
-    [ground] { $more } m² more ground would add { $change } %.
-    [time] { $more } minutes more a session would change it by { $change } %.
-   *[staff] { $more } more staff would change it by { $change } %.
+    [money] { $more } more
+    [ground] { $more } more ground
+    [time] { $more } minutes more a session (the practice wanted grows with it)
+   *[staff] One adult more
+ } { $sign ->
+    [more] would give { $change } % more.
+    [less] would give { $change } % less.
+   *[same] would change nothing.
  }
 plan-told-left-out = left out: { $name }, { $why ->
     [refused] which the programme refuses

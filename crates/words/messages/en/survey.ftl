@@ -24,8 +24,12 @@ survey-join-by-three = Tape at least three lengths from them to the rest, from d
 survey-point-loose = { $point } is loose: the readings do not say where it is.
 survey-tape-next = Best taped next: { $line }.
 survey-tape-to-two-more = Tape it to two more points, or say which wall it lies on.
-survey-point-weak = { $point } is weakly held: it may be off by { $axis } and more.
-survey-tape-across = Tape to it from a point that looks at it from the side.
+survey-points-weak = { $count ->
+    [one] { $points } is weakly held: it may be off by { $axis } and more.
+   *[other] { $points } are weakly held: they may be off by { $axis } and more.
+ }
+survey-points-weak-and = { $points } and { $others } more points are weakly held: they may be off by { $axis } and more.
+survey-tape-across = Tape to such a point from one that looks at it from the side.
 survey-side-assumed = { $points } could lie on either side of { $line }. We took the side inside the yard.
 survey-two-places = { $points } could lie on either side of { $line }. The drawing shows a guess.
 survey-tape-from-elsewhere = Tape one more length to it, from a point off that line.

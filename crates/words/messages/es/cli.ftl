@@ -32,24 +32,30 @@ class-no-date = falta el día en que se cuentan las edades
 class-add-date = añada una fecha a project.toml, como: date = 2026-09-01
 class-empty = no hay niños para los que planear
 class-add-children = añada filas a children.csv, o cantidades a programme.toml: ages = { "{" } 3 = 8, 4 = 10 { "}" }
+class-turns = Como mucho { $out } niños están fuera a la vez, por el personal o el suelo: el grupo sale en { $outings } turnos.
 marking-own-figure = { $name } es una figura propia: se deja como está y aún no se juzga
 plan-no-ground = no queda suelo libre para pintar
 plan-see-blocked = `chalkyard survey` dibuja lo que ocupa cada parte del patio
 plan-stopped = la búsqueda se detuvo; el último plan queda como está
+plan-move-or-unlock = Muévala en layout.toml o quítele el bloqueo; `chalkyard audit` la juzga de nuevo.
 plan-nothing = no se pudo colocar ninguna marca
 plan-least-cost = la marca más barata que ayuda a esta clase cuesta { $cost }: suba el presupuesto al menos hasta ahí
 plan-see-left-out = cada marca quedó fuera por suelo, dinero o provecho: pruebe con más suelo o menos rechazos
 plan-no-candidate = ninguna familia de marcas sirve a esta clase con estos pesos
 plan-told-markings = { $count ->
-    [one] Una marca, { $cost } en pintura y cinta.
-   *[other] { $count } marcas, { $cost } en pintura y cinta.
+    [one] Una marca, { $cost } { $currency } en pintura y cinta.
+   *[other] { $count } marcas, { $cost } { $currency } en pintura y cinta.
  }
 plan-told-value = La clase recibe el { $value } % de la práctica deseada; ningún plan podría dar más del { $bound } % (diferencia { $gap } %).
 plan-told-binds = { $of ->
-    [money] { $more } más de dinero añadiría un { $change } %.
-    [ground] { $more } m² más de suelo añadirían un { $change } %.
-    [time] { $more } minutos más por sesión lo cambiarían un { $change } %.
-   *[staff] { $more } personas más lo cambiarían un { $change } %.
+    [money] Con { $more } más
+    [ground] Con { $more } más de suelo
+    [time] Con { $more } minutos más por sesión (la práctica deseada crece con ellos)
+   *[staff] Con un adulto más
+ }{ $sign ->
+    [more] , un { $change } % más.
+    [less] , un { $change } % menos.
+   *[same] , nada cambiaría.
  }
 plan-told-left-out = fuera: { $name }, { $why ->
     [refused] que el programa rechaza

@@ -24,8 +24,12 @@ survey-join-by-three = Mida al menos tres longitudes desde ellos al resto, desde
 survey-point-loose = { $point } está suelto: las lecturas no dicen dónde está.
 survey-tape-next = Lo mejor que se puede medir ahora: { $line }.
 survey-tape-to-two-more = Mídalo a dos puntos más, o diga en qué muro está.
-survey-point-weak = { $point } está mal sujeto: puede errar { $axis } o más.
-survey-tape-across = Mida hasta él desde un punto que lo vea de lado.
+survey-points-weak = { $count ->
+    [one] { $points } está mal sujeto: puede errar { $axis } o más.
+   *[other] { $points } están mal sujetos: pueden errar { $axis } o más.
+ }
+survey-points-weak-and = { $points } y { $others } puntos más están mal sujetos: pueden errar { $axis } o más.
+survey-tape-across = Mida hasta un punto así desde otro que lo vea de lado.
 survey-side-assumed = { $points } podría estar a cualquier lado de { $line }. Tomamos el lado de dentro del patio.
 survey-two-places = { $points } podría estar a cualquier lado de { $line }. El dibujo muestra una suposición.
 survey-tape-from-elsewhere = Mida una longitud más, desde un punto fuera de esa línea.

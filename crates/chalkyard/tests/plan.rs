@@ -1,0 +1,223 @@
+//! `plan` and `audit` as they are called: what a person did, what the program says, what
+//! stands in the folder afterwards.
+#![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)]
+
+use std::fs;
+use std::path::{Path, PathBuf};
+use std::process::{Command, Output};
+
+use tempfile::TempDir;
+
+/// The demo project in a folder of its own.
+struct Demo(TempDir);
+
+impl Demo {
+    fn new() -> Demo {
+        let dir = TempDir::new().expect("a folder");
+        let from = Path::new(env!("CARGO_MANIFEST_DIR")).join("../../demo");
+        for entry in fs::read_dir(from).expect("the demo") {
+            let path = entry.expect("an entry").path();
+            if path.is_file() {
+                let name = path.file_name().expect("a name");
+                fs::copy(&path, dir.path().join(name)).expect("a copy");
+            }
+        }
+        let _ = fs::remove_file(dir.path().join("layout.toml"));
+        Demo(dir)
+    }
+
+    fn path(&self, file: &str) -> PathBuf {
+        self.0.path().join(file)
+    }
+
+    fn write(&self, file: &str, text: &str) -> &Demo {
+        fs::write(self.path(file), text).expect("written");
+        self
+    }
+
+    fn change(&self, file: &str, from: &str, to: &str) -> &Demo {
+        let text = fs::read_to_string(self.path(file)).expect("read");
+        assert!(text.contains(from), "{file} has no {from:?}");
+        self.write(file, &text.replace(from, to))
+    }
+
+    fn command(&self, verb: &str) -> Command {
+        let mut command = Command::new(env!("CARGO_BIN_EXE_chalkyard"));
+        command.arg(verb).arg(self.0.path());
+        command
+    }
+
+    fn run(&self, verb: &str) -> Said {
+        Said::of(self.command(verb).output().expect("it runs"))
+    }
+
+    fn record(&self) -> serde_json::Value {
+        let text = fs::read_to_string(self.path("out/plan.json")).expect("a plan");
+        serde_json::from_str(&text).expect("JSON")
+    }
+}
+
+struct Said {
+    status: Option<i32>,
+    out: String,
+    err: String,
+}
+
+impl Said {
+    fn of(output: Output) -> Said {
+        let text = |bytes| String::from_utf8(bytes).expect("UTF-8");
+        Said {
+            status: output.status.code(),
+            out: text(output.stdout),
+            err: text(output.stderr),
+        }
+    }
+
+    fn holds(&self, status: i32, words: &[&str]) {
+        let all = format!("{}{}", self.out, self.err);
+        assert_eq!(self.status, Some(status), "{all}");
+        for word in words {
+            assert!(all.contains(word), "{word:?} is not in:\n{all}");
+        }
+    }
+}
+
+#[test]
+fn a_class_without_children_is_asked_for() {
+    let demo = Demo::new();
+    demo.write("children.csv", "id,born\n");
+    demo.run("plan").holds(
+        2,
+        &["children.csv", "there are no children", "ages = { 3 = 8"],
+    );
+    assert!(!demo.path("out").exists());
+}
+
+#[test]
+fn an_impossible_budget_is_answered_by_the_least_that_helps() {
+    let demo = Demo::new();
+    demo.change("project.toml", "budget = 100", "budget = 3");
+    let said = demo.run("plan");
+    said.holds(
+        1,
+        &["no marking could be placed", "costs 1", "raise the budget"],
+    );
+    assert!(!demo.path("out/plan.json").exists());
+}
+
+#[test]
+fn a_yard_without_free_ground_says_so() {
+    let demo = Demo::new();
+    demo.change("survey.toml", "is = \"asphalt\"", "is = \"grass\"")
+        .change("survey.toml", "is = \"concrete\"", "is = \"grass\"");
+    demo.run("plan").holds(1, &["no ground is free to paint"]);
+    assert!(!demo.path("out/plan.json").exists());
+}
+
+#[test]
+fn a_marking_locked_on_the_drain_stays_and_is_told() {
+    let demo = Demo::new();
+    demo.write(
+        "layout.toml",
+        "# ours\n[[marking]]\nname = \"ours\"\nfamily = \"straight-line\"\nat = [13.0, 4.4]\nturn = 0\nlocked = true\n",
+    );
+    let said = demo.run("plan");
+    said.holds(1, &["layout.toml", "ours"]);
+    let audit = demo.run("audit");
+    audit.holds(1, &["ours"]);
+}
+
+#[test]
+fn a_five_metre_brook_is_refused_where_it_stands() {
+    let demo = Demo::new();
+    demo.write(
+        "layout.toml",
+        "[[marking]]\nname = \"river\"\nfamily = \"brook\"\nat = [7.2, 4.1]\nturn = 30\nlengths = { narrow = 0.2, wide = 5.0, length = 3.0 }\n",
+    );
+    demo.run("plan")
+        .holds(2, &["layout.toml:6", "wide", "5.000 m", "expected:"]);
+    assert!(!demo.path("out").exists());
+}
+
+/// An interrupt, at whatever moment it comes, leaves the last plan byte by byte.
+#[cfg(unix)]
+#[test]
+fn an_interrupt_leaves_the_last_plan() {
+    let demo = Demo::new();
+    demo.run("plan").holds(0, &[]);
+    let before = fs::read(demo.path("out/plan.json")).expect("a plan");
+    let layout = fs::read(demo.path("layout.toml")).expect("a layout");
+    demo.change("project.toml", "budget = 100", "budget = 60");
+    let mut child = demo
+        .command("plan")
+        .stdout(std::process::Stdio::null())
+        .stderr(std::process::Stdio::null())
+        .spawn()
+        .expect("it starts");
+    std::thread::sleep(std::time::Duration::from_millis(400));
+    let pid = child.id().to_string();
+    let killed = Command::new("kill").args(["-INT", pid.as_str()]).status();
+    assert!(killed.expect("kill").success());
+    let status = child.wait().expect("it ends");
+    assert!(!status.success());
+    assert_eq!(
+        before,
+        fs::read(demo.path("out/plan.json")).expect("a plan")
+    );
+    assert_eq!(
+        layout,
+        fs::read(demo.path("layout.toml")).expect("a layout")
+    );
+    let strays: Vec<_> = fs::read_dir(demo.0.path())
+        .expect("the folder")
+        .filter_map(|entry| entry.ok()?.file_name().into_string().ok())
+        .filter(|name| name.starts_with('.'))
+        .collect();
+    assert!(strays.is_empty(), "{strays:?}");
+}
+
+/// Tries that came off move the child's reach, and the next plan says what changed.
+#[test]
+fn trials_teach_and_the_plan_says_what_changed() {
+    let demo = Demo::new();
+    demo.run("plan").holds(0, &[]);
+    let reach = |record: &serde_json::Value| {
+        let children = record["children"].as_array().expect("children").clone();
+        let wren = children
+            .into_iter()
+            .find(|child| child["id"] == "wren")
+            .expect("wren");
+        wren["skills"]["jump"]["m"].as_f64().expect("a reach")
+    };
+    let before = reach(&demo.record());
+    demo.write(
+        "trials.csv",
+        "child,marking,figure,lengths,activity,n,good\n\
+         wren,,brook,narrow=50 cm; wide=120 cm; length=3.6 m,jump,20,20\n",
+    );
+    let said = demo.run("plan");
+    said.holds(0, &["since the last plan"]);
+    let after = reach(&demo.record());
+    assert!(after > before, "{before} {after}");
+}
+
+/// What a colleague moves is judged where it now lies, and nothing else is touched.
+#[test]
+fn a_marking_that_a_person_moved_is_audited() {
+    let demo = Demo::new();
+    demo.run("plan").holds(0, &[]);
+    demo.run("audit").holds(0, &[]);
+    let text = fs::read_to_string(demo.path("layout.toml")).expect("a layout");
+    let at = text
+        .lines()
+        .find(|line| line.starts_with("at = "))
+        .expect("a place");
+    let moved = text.replacen(at, "at = [3.0, 15.0]  # moved by hand", 1);
+    demo.write("layout.toml", &moved);
+    let said = demo.run("audit");
+    said.holds(1, &["wanted"]);
+    assert_eq!(
+        moved,
+        fs::read_to_string(demo.path("layout.toml")).expect("a layout")
+    );
+}
