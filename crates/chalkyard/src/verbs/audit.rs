@@ -85,12 +85,20 @@ pub fn judged(check: &Check, telling: &Telling) -> Message {
             .marking
             .clone()
             .unwrap_or_else(|| telling.sentence(&msg!("audit-whole"))),
-        rule = check.rule,
+        rule = telling.sentence(&rule(check.rule)),
         wanted = amount(check.wanted, check.unit),
         actual = amount(check.actual, check.unit),
         hard = if check.hard { "hard" } else { "wanted" },
         unit = check.unit,
     )
+}
+
+/// The rule's own sentence.
+fn rule(name: &str) -> Message {
+    Message {
+        key: document::planned::rule_key(name).unwrap_or("audit-whole"),
+        facts: Vec::new(),
+    }
 }
 
 fn amount(value: f64, unit: &str) -> Fact {

@@ -13,6 +13,8 @@ pub mod reckoning;
 pub mod suits;
 pub mod trial;
 mod words;
+
+pub use words::rule_key;
 pub mod yard_plan;
 
 use ledger::Ledger;

@@ -74,7 +74,12 @@ fn of_word(keys: &[&'static str], prefix: &str, word: &str) -> Option<&'static s
 
 /// A rule of a layout.
 pub fn rule(sheet: &Sheet, rule: &str) -> String {
-    of_word(&RULES, "rule-", rule).map_or_else(|| rule.to_owned(), |key| sheet.word(key))
+    rule_key(rule).map_or_else(|| rule.to_owned(), |key| sheet.word(key))
+}
+
+/// The key of a rule's sentence.
+pub fn rule_key(rule: &str) -> Option<&'static str> {
+    of_word(&RULES, "rule-", rule)
 }
 
 /// Why a candidate is not there.
