@@ -25,3 +25,6 @@ pub use foot::{HEEL, SOLE, outline};
 pub use path::{Body, Path, Stop, Way};
 pub use say::{Down, Event, down, line, moment};
 pub use track::{Key, Track};
+
+#[cfg(test)]
+mod tests;
