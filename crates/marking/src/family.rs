@@ -2,7 +2,9 @@
 
 use note::{Fact, Message, msg};
 
-use crate::families::{brook, court, lane, pair, spots};
+use crate::families::{
+    balance, brook, court, eight, labyrinth, lane, pair, prints, spiral, spots, twin,
+};
 use crate::figure::Figure;
 use crate::look::Look;
 
@@ -124,6 +126,16 @@ pub fn families() -> &'static [&'static dyn Family] {
         &lane::STRAIGHT_LINE,
         &lane::WAVE_LINE,
         &lane::ZIGZAG_LINE,
+        &spiral::Spiral,
+        &eight::Eight,
+        &labyrinth::Labyrinth,
+        &balance::BalanceLines,
+        &twin::TwinTracks,
+        &prints::GALLOP_PRINTS,
+        &prints::SKIP_PRINTS,
+        &prints::HOP_PRINTS,
+        &prints::LEAP_PRINTS,
+        &prints::JUMP_PRINTS,
     ]
 }
 

@@ -47,8 +47,10 @@ ledger::figures! {
     pub CAP = "look.cap";
     /// Tie of a numeral, metres.
     pub TIE = "look.tie";
-    /// Least opening and web, metres.
+    /// Narrowest paint that a stencil's opening lets through, metres.
     pub LEAST = "look.least";
+    /// Narrowest web between two openings, metres.
+    pub WEB = "look.web";
     /// Flattening of arcs, metres.
     pub FLAT = "look.flat";
     /// Greatest share of crumbs.

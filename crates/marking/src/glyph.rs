@@ -256,7 +256,7 @@ mod tests {
 
     const CAP: f64 = 0.15;
     const TIE: f64 = 0.016;
-    /// Ledger `look.least`.
+    /// Ledger `look.least` and `look.web`.
     const LEAST: f64 = 0.015;
 
     #[test]

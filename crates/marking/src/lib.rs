@@ -11,12 +11,14 @@
 mod canvas;
 mod cells;
 mod colour;
+mod course;
 mod families;
 mod family;
 mod figure;
 mod figures;
 mod glyph;
 mod look;
+mod print;
 mod shape;
 mod signs;
 mod way;

@@ -106,6 +106,17 @@ impl Canvas<'_> {
 
     /// A roller stroke along a line beside a way, in pieces.
     pub fn strokes(&mut self, part: impl Fn(usize) -> Part, way: &Way, aside: f64) {
+        self.strokes_of(part, way, aside, self.look.stroke);
+    }
+
+    /// A stroke of a breadth, in pieces.
+    pub fn strokes_of(
+        &mut self,
+        part: impl Fn(usize) -> Part,
+        way: &Way,
+        aside: f64,
+        breadth: f64,
+    ) {
         let look = self.look;
         let long = way.length(aside);
         let pieces = ((long + look.piece_gap) / (look.piece + look.piece_gap))
@@ -117,32 +128,18 @@ impl Canvas<'_> {
             // the round ends stand half a stroke past the line
             let line = way.line(
                 aside,
-                from + look.stroke / 2.0,
-                from + piece - look.stroke / 2.0,
+                from + breadth / 2.0,
+                from + piece - breadth / 2.0,
                 look.flat,
             );
-            let shape = stroke(&line, look.stroke, look.flat);
+            let shape = stroke(&line, breadth, look.flat);
             self.lay(part(index), Pose::at(0.0, 0.0), &shape);
         }
     }
 
-    /// A place to turn, wheels too: an open ring round a disc, with one chevron that says
-    /// which way back.
+    /// A place to turn, wheels too, at the end of a way along +x.
     pub fn turning(&mut self, at: Coord<f64>) {
-        let look = self.look;
-        let radius = (look.turn + look.stroke) / 2.0;
-        let open = 0.62 * std::f64::consts::PI;
-        for (from, to) in [(0.12, open), (-0.12, -open)] {
-            let line = arc(at, [radius; 2], from, to, look.flat);
-            let shape = stroke(&line, look.stroke, look.flat);
-            self.lay(Part::Bright, Pose::at(0.0, 0.0), &shape);
-        }
-        self.dot(Part::Bright, at, look.pebble);
-        let (sin, cos) = libm::sincos(-0.84 * std::f64::consts::PI);
-        let back = Pose {
-            at: coord! { x: at.x + radius * cos, y: at.y + radius * sin },
-            turn: 0.68 * std::f64::consts::PI,
-        };
-        self.chevron(Part::Bright, back);
+        let across = self.look.turn + 2.0 * self.look.stroke;
+        self.turn_ring(Pose { at, turn: 0.0 }, across);
     }
 }
