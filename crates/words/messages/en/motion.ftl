@@ -30,6 +30,25 @@ motion-landing = { $foot ->
     [yes] , out of the air
    *[no] { "" }
  }
+motion-form = { $name ->
+    [one-after-the-other] feet one after the other
+    [steps-over] steps over
+    [taps] free foot taps
+    [changes-foot] changes foot
+    [big-step] big step, no flight
+    [stops-first] stops first
+    [lead-changes] lead changes
+    [passes] back foot passes
+    [even-beat] even beat
+    [crosses] feet cross
+    [turns] toes turn
+    [drags] feet drag
+    [one-sided] one-sided
+    [pauses] pauses
+    [shuffles] no float
+    [wide] feet wide
+   *[other] { $name }
+ }
 motion-early-jump-one-after-the-other = The feet land one after the other.
 motion-early-jump-steps-over = One foot steps over; the other follows.
 motion-early-hop-taps = The free foot taps down.

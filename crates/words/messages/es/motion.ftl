@@ -30,6 +30,25 @@ motion-landing = { $foot ->
     [yes] , tras el vuelo
    *[no] { "" }
  }
+motion-form = { $name ->
+    [one-after-the-other] un pie tras otro
+    [steps-over] pasa por encima
+    [taps] el pie libre toca
+    [changes-foot] cambia de pie
+    [big-step] paso grande, sin vuelo
+    [stops-first] se detiene antes
+    [lead-changes] cambia la guía
+    [passes] pasa el de atrás
+    [even-beat] ritmo parejo
+    [crosses] pies cruzados
+    [turns] puntas giradas
+    [drags] pies arrastrados
+    [one-sided] de un solo lado
+    [pauses] con pausas
+    [shuffles] sin vuelo
+    [wide] pies abiertos
+   *[other] { $name }
+ }
 motion-early-jump-one-after-the-other = Los pies caen uno tras otro.
 motion-early-jump-steps-over = Un pie pasa por encima; el otro lo sigue.
 motion-early-hop-taps = El pie libre toca el suelo.
