@@ -5,7 +5,7 @@ use geo::{Coord, Polygon};
 use crate::canvas::Canvas;
 use crate::colour::Part;
 use crate::figure::{Outline, Takes};
-use crate::shape::{Pose, disc, rect, rounded, slab, without};
+use crate::shape::{Pose, disc, map, rect, rounded, slab, without};
 
 /// Share of a cell's breadth that half its heel bar takes.
 #[derive(Clone, Copy)]
@@ -80,10 +80,24 @@ impl Canvas<'_> {
         pose: Pose,
         side: f64,
         parts: [Part; 2],
+    /// A numeral in the eye of a square: smaller where the stencil's web round it asks so.
+    fn numeral_in(&mut self, numeral: char, part: Part, pose: Pose, side: f64) {
+        let look = self.look;
+        let pieces = look.glyphs.get(&numeral).into_iter().flatten();
+        let corners = pieces.clone().flat_map(|piece| piece.exterior().coords());
+        let high = corners.map(|at| at.y.abs()).fold(look.cap / 2.0, f64::max);
+        let room = side / 2.0 - look.band - look.web - look.flat;
+        let scale = (room / high).min(1.0);
+        let upright = pose.turned(-std::f64::consts::FRAC_PI_2);
+        for piece in pieces {
+            self.lay(part, upright, &map(piece, |at| at * scale));
+        }
+    }
+
         numeral: char,
     ) -> usize {
         self.square_band(pose, side, parts);
-        self.numeral(numeral, parts[0], pose);
+        self.numeral_in(numeral, parts[0], pose, side);
         let outline =
             Outline::Polygon(pose.polygon(&slab(side, side, self.look.corner, self.look.flat)));
         self.cell(id, outline, pose.at, Takes::One)
@@ -105,7 +119,7 @@ impl Canvas<'_> {
                 ..pose
             };
             self.square_band(own, side, parts);
-            self.numeral(numeral, parts[0], own);
+            self.numeral_in(numeral, parts[0], own, side);
         }
         let whole = slab(side, side + apart, self.look.corner, self.look.flat);
         self.cell(

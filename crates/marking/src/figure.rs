@@ -219,3 +219,5 @@ impl Figure {
         self
     }
 }
+            // corners that fall on one place are one
+            polygon.exterior_mut(|ring| ring.0.dedup());
