@@ -73,13 +73,6 @@ impl Canvas<'_> {
         self.band(pose, parts, &outer, inner, HEEL_SQUARE.0 * side);
     }
 
-    /// A rounded square for one foot, a numeral in its eye.
-    pub fn square(
-        &mut self,
-        id: impl Into<String>,
-        pose: Pose,
-        side: f64,
-        parts: [Part; 2],
     /// A numeral in the eye of a square: smaller where the stencil's web round it asks so.
     fn numeral_in(&mut self, numeral: char, part: Part, pose: Pose, side: f64) {
         let look = self.look;
@@ -94,6 +87,13 @@ impl Canvas<'_> {
         }
     }
 
+    /// A rounded square for one foot, a numeral in its eye.
+    pub fn square(
+        &mut self,
+        id: impl Into<String>,
+        pose: Pose,
+        side: f64,
+        parts: [Part; 2],
         numeral: char,
     ) -> usize {
         self.square_band(pose, side, parts);
