@@ -196,6 +196,8 @@ impl Figure {
     fn moved(mut self, by: impl Fn(Coord<f64>) -> Coord<f64>) -> Figure {
         let shape = |polygon: &Polygon<f64>| {
             let mut polygon = shape::map(polygon, &by);
+            // corners that fall on one place are one
+            polygon.exterior_mut(|ring| ring.0.dedup());
             polygon.exterior_mut(LineString::make_ccw_winding);
             polygon.interiors_mut(|rings| rings.iter_mut().for_each(LineString::make_cw_winding));
             polygon
@@ -219,5 +221,3 @@ impl Figure {
         self
     }
 }
-            // corners that fall on one place are one
-            polygon.exterior_mut(|ring| ring.0.dedup());
