@@ -3,7 +3,8 @@
 use note::{Fact, Message, msg};
 
 use crate::families::{
-    balance, brook, court, eight, labyrinth, lane, pair, prints, spiral, spots, twin,
+    balance, brook, compass, court, eight, fields, labyrinth, lane, letter_court, number_court,
+    number_line, pair, prints, ring_sets, spiral, spots, star, twin,
 };
 use crate::figure::Figure;
 use crate::look::Look;
@@ -120,6 +121,13 @@ pub fn families() -> &'static [&'static dyn Family] {
         &brook::Brook,
         &spots::Spots,
         &pair::Pair,
+        &ring_sets::RingSets,
+        &star::Star,
+        &number_line::NumberLine,
+        &number_court::NumberCourt,
+        &letter_court::LetterCourt,
+        &fields::Fields,
+        &compass::Compass,
         &lane::STRAIGHT_LANE,
         &lane::WAVE_LANE,
         &lane::ZIGZAG_LANE,

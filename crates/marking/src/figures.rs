@@ -69,6 +69,8 @@ ledger::figures! {
     pub BROOK_LAND = "brook.land";
     /// Least distance of two starts, metres.
     pub BROOK_START_APART = "brook.start-apart";
+    /// Share of the reach by travel against a fixed facing: plain, by cosine, by sine squared.
+    pub FACING = "footfall.facing";
     /// Beside cells and lanes, metres.
     pub SWAY = "envelope.sway";
     /// Behind a start, metres.

@@ -52,6 +52,18 @@ impl Canvas<'_> {
         self.lay(part, pose, &shape);
     }
 
+    /// A chevron in an eye that says which way to face; smaller, with bare ground round it.
+    pub fn go_in_eye(&mut self, part: Part, pose: Pose) {
+        let half = self.look.eye * 0.29;
+        let line = [
+            coord! { x: -half * 0.5, y: half },
+            coord! { x: half * 0.5, y: 0.0 },
+            coord! { x: -half * 0.5, y: -half },
+        ];
+        let shape = stroke(&line, self.look.chevron_stroke / 2.0, self.look.flat);
+        self.lay(part, pose, &shape);
+    }
+
     /// A bar across the way: one roll swaps, two stop.
     pub fn bar(&mut self, pose: Pose, rolls: f64, breadth: f64) {
         let deep = self.look.roll * rolls;
@@ -72,11 +84,32 @@ impl Canvas<'_> {
         self.lay(Part::Crumb, pose, &shape);
     }
 
-    /// A numeral that faces the child who arrives.
+    /// A numeral or letter that faces the child who arrives.
     pub fn numeral(&mut self, numeral: char, part: Part, pose: Pose) {
         let upright = pose.turned(-std::f64::consts::FRAC_PI_2);
         for piece in self.look.glyphs.get(&numeral).into_iter().flatten() {
             self.lay(part, upright, piece);
+        }
+    }
+
+    /// Numerals side by side that face the child who arrives.
+    pub fn numerals(&mut self, numerals: &str, part: Part, pose: Pose) {
+        let glyphs = &self.look.glyphs;
+        let breadth = |numeral: char| {
+            let corners = glyphs.get(&numeral).into_iter().flatten();
+            2.0 * corners
+                .flat_map(|piece| piece.exterior().coords())
+                .map(|at| at.x.abs())
+                .fold(0.0, f64::max)
+        };
+        let gap = self.look.joint;
+        let whole: f64 = numerals.chars().map(|numeral| breadth(numeral) + gap).sum();
+        let mut left = (whole - gap) / 2.0;
+        for numeral in numerals.chars() {
+            let own = breadth(numeral);
+            let at = pose.point(0.0, left - own / 2.0);
+            self.numeral(numeral, part, Pose { at, ..pose });
+            left -= own + gap;
         }
     }
 
