@@ -6,7 +6,7 @@ use geo::{Coord, Polygon, coord};
 use crate::colour::Part;
 use crate::figure::{Cell, Figure, Lane, LaneKind, Outline, Paint, Takes};
 use crate::look::Look;
-use crate::shape::{Pose, ring, together};
+use crate::shape::{Pose, ring, together, unit};
 use crate::way::Way;
 
 /// What a family draws on.
@@ -95,6 +95,53 @@ impl<'a> Canvas<'a> {
                 cell.next = Some(vec![*to]);
             }
         }
+    }
+
+    /// Lets these cells follow one.
+    pub fn follow(&mut self, cell: usize, next: Vec<usize>) {
+        if let Some(cell) = self.cells.get_mut(cell) {
+            cell.next = Some(next);
+        }
+    }
+
+    /// Lets a cell be landed on with one foot or with both, as one likes.
+    pub fn either(&mut self, cell: usize) -> usize {
+        if let Some(cell) = self.cells.get_mut(cell) {
+            cell.takes = Takes::Either;
+        }
+        cell
+    }
+
+    /// Makes a cell the place where every route begins and none ends.
+    pub fn begin(&mut self, cell: usize) {
+        if let Some(cell) = self.cells.get_mut(cell) {
+            (cell.start, cell.end) = (true, false);
+        }
+    }
+
+    /// Ground of cells that are gone over freely: sway round each, and the run-out of every
+    /// flight that may be a route's last, straight on.
+    pub fn needs_about(&mut self) {
+        let look = self.look;
+        let mut ground = Vec::new();
+        for cell in &self.cells {
+            ground.extend(around(
+                cell.centre,
+                cell.outline.out(cell.centre) + look.sway,
+            ));
+            let next = cell.next.iter().flatten();
+            for last in next.filter_map(|next| self.cells.get(*next)) {
+                if !last.end {
+                    continue;
+                }
+                let way = unit(last.centre - cell.centre);
+                let past = last.outline.ahead(last.centre, way) + look.run_out_other;
+                let aside = coord! { x: -way.y, y: way.x } * look.sway;
+                let stop = last.centre + way * past;
+                ground.extend([stop - aside, stop + aside]);
+            }
+        }
+        self.needs.push(hull(ground));
     }
 
     /// Ground that the figure needs in use.

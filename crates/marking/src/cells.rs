@@ -5,7 +5,7 @@ use geo::{Coord, Polygon};
 use crate::canvas::Canvas;
 use crate::colour::Part;
 use crate::figure::{Outline, Takes};
-use crate::shape::{Pose, disc, rect, rounded, slab, without};
+use crate::shape::{Pose, disc, map, rect, rounded, slab, without};
 
 /// Share of a cell's breadth that half its heel bar takes.
 #[derive(Clone, Copy)]
@@ -14,11 +14,13 @@ struct Heel(f64);
 const HEEL_RING: Heel = Heel(0.14);
 const HEEL_SQUARE: Heel = Heel(0.186);
 const HEEL_BROAD: Heel = Heel(0.195);
+/// Of an eye's breadth.
+const HEEL_FIELD: Heel = Heel(0.33);
 
 impl Canvas<'_> {
     /// A band round a bare eye with its three joints, the way along x: one in front, two
     /// behind that cut off the heel bar.
-    fn band(
+    pub(crate) fn band(
         &mut self,
         pose: Pose,
         parts: [Part; 2],
@@ -52,16 +54,21 @@ impl Canvas<'_> {
         across: f64,
         parts: [Part; 2],
     ) -> usize {
+        self.ring_band(pose, across, parts);
+        let outline = Outline::Disc {
+            radius: across / 2.0,
+        };
+        self.cell(id, outline, pose.at, Takes::One)
+    }
+
+    /// The bands of a ring, no cell.
+    fn ring_band(&mut self, pose: Pose, across: f64, parts: [Part; 2]) {
         let flat = self.look.flat;
         let (outer, inner) = (
             disc(Coord::default(), across / 2.0, flat),
             disc(Coord::default(), across / 2.0 - self.look.band, flat),
         );
         self.band(pose, parts, &outer, inner, HEEL_RING.0 * across);
-        let outline = Outline::Disc {
-            radius: across / 2.0,
-        };
-        self.cell(id, outline, pose.at, Takes::One)
     }
 
     /// The bands of a rounded square, no cell.
@@ -71,6 +78,20 @@ impl Canvas<'_> {
         let eye = side - 2.0 * look.band;
         let inner = slab(eye, eye, look.corner_inner, look.flat);
         self.band(pose, parts, &outer, inner, HEEL_SQUARE.0 * side);
+    }
+
+    /// A numeral in the eye of a square: smaller where the stencil's web round it asks so.
+    fn numeral_in(&mut self, numeral: char, part: Part, pose: Pose, side: f64) {
+        let look = self.look;
+        let pieces = look.glyphs.get(&numeral).into_iter().flatten();
+        let corners = pieces.clone().flat_map(|piece| piece.exterior().coords());
+        let high = corners.map(|at| at.y.abs()).fold(look.cap / 2.0, f64::max);
+        let room = side / 2.0 - look.band - look.web - look.flat;
+        let scale = (room / high).min(1.0);
+        let upright = pose.turned(-std::f64::consts::FRAC_PI_2);
+        for piece in pieces {
+            self.lay(part, upright, &map(piece, |at| at * scale));
+        }
     }
 
     /// A rounded square for one foot, a numeral in its eye.
@@ -83,7 +104,7 @@ impl Canvas<'_> {
         numeral: char,
     ) -> usize {
         self.square_band(pose, side, parts);
-        self.numeral(numeral, parts[0], pose);
+        self.numeral_in(numeral, parts[0], pose, side);
         let outline =
             Outline::Polygon(pose.polygon(&slab(side, side, self.look.corner, self.look.flat)));
         self.cell(id, outline, pose.at, Takes::One)
@@ -105,7 +126,7 @@ impl Canvas<'_> {
                 ..pose
             };
             self.square_band(own, side, parts);
-            self.numeral(numeral, parts[0], own);
+            self.numeral_in(numeral, parts[0], own, side);
         }
         let whole = slab(side, side + apart, self.look.corner, self.look.flat);
         self.cell(
@@ -124,8 +145,18 @@ impl Canvas<'_> {
         deep: f64,
         parts: [Part; 2],
     ) -> usize {
+        self.oval(id, pose, [deep, deep * self.look.broad], parts)
+    }
+
+    /// A broad cell of its own depth and breadth, for both feet.
+    pub fn oval(
+        &mut self,
+        id: impl Into<String>,
+        pose: Pose,
+        [deep, breadth]: [f64; 2],
+        parts: [Part; 2],
+    ) -> usize {
         let look = self.look;
-        let breadth = deep * look.broad;
         let outer = slab(deep, breadth, look.corner_broad, look.flat);
         let inner = slab(
             deep - 2.0 * look.band,
@@ -137,6 +168,32 @@ impl Canvas<'_> {
         self.cell(
             id,
             Outline::Polygon(pose.polygon(&outer)),
+            pose.at,
+            Takes::Both,
+        )
+    }
+
+    /// Two rings side by side, one for each foot.
+    pub fn rings(
+        &mut self,
+        id: impl Into<String>,
+        pose: Pose,
+        across: f64,
+        parts: [Part; 2],
+    ) -> usize {
+        let look = self.look;
+        let apart = across + look.gap;
+        for aside in [apart / 2.0, -apart / 2.0] {
+            let own = Pose {
+                at: pose.point(0.0, aside),
+                ..pose
+            };
+            self.ring_band(own, across, parts);
+        }
+        let whole = slab(across, across + apart, across / 2.0, look.flat);
+        self.cell(
+            id,
+            Outline::Polygon(pose.polygon(&whole)),
             pose.at,
             Takes::Both,
         )
@@ -176,6 +233,26 @@ impl Canvas<'_> {
         self.cell(
             id,
             Outline::Polygon(pose.polygon(&outer)),
+            pose.at,
+            Takes::Both,
+        )
+    }
+
+    /// A field of any shape for one foot or both: a band between its outlines.
+    pub fn field(
+        &mut self,
+        id: impl Into<String>,
+        pose: Pose,
+        parts: [Part; 2],
+        outer: &Polygon<f64>,
+        inner: Polygon<f64>,
+    ) -> usize {
+        // a heel bar as long as an eye is broad at the least
+        let heel = self.look.eye * HEEL_FIELD.0;
+        self.band(pose, parts, outer, inner, heel);
+        self.cell(
+            id,
+            Outline::Polygon(pose.polygon(outer)),
             pose.at,
             Takes::Both,
         )

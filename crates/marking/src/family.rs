@@ -2,7 +2,10 @@
 
 use note::{Fact, Message, msg};
 
-use crate::families::{brook, court, lane, pair, spots};
+use crate::families::{
+    balance, brook, compass, court, eight, fields, labyrinth, lane, letter_court, number_court,
+    number_line, pair, prints, ring_sets, spiral, spots, star, twin,
+};
 use crate::figure::Figure;
 use crate::look::Look;
 
@@ -118,12 +121,29 @@ pub fn families() -> &'static [&'static dyn Family] {
         &brook::Brook,
         &spots::Spots,
         &pair::Pair,
+        &ring_sets::RingSets,
+        &star::Star,
+        &number_line::NumberLine,
+        &number_court::NumberCourt,
+        &letter_court::LetterCourt,
+        &fields::Fields,
+        &compass::Compass,
         &lane::STRAIGHT_LANE,
         &lane::WAVE_LANE,
         &lane::ZIGZAG_LANE,
         &lane::STRAIGHT_LINE,
         &lane::WAVE_LINE,
         &lane::ZIGZAG_LINE,
+        &spiral::Spiral,
+        &eight::Eight,
+        &labyrinth::Labyrinth,
+        &balance::BalanceLines,
+        &twin::TwinTracks,
+        &prints::GALLOP_PRINTS,
+        &prints::SKIP_PRINTS,
+        &prints::HOP_PRINTS,
+        &prints::LEAP_PRINTS,
+        &prints::JUMP_PRINTS,
     ]
 }
 

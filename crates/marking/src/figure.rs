@@ -85,6 +85,30 @@ pub enum Outline {
     Polygon(Polygon<f64>),
 }
 
+impl Outline {
+    /// How far it reaches from `centre` along a unit, metres.
+    pub(crate) fn ahead(&self, centre: Coord<f64>, way: Coord<f64>) -> f64 {
+        match self {
+            Outline::Disc { radius } => *radius,
+            Outline::Polygon(outline) => {
+                let along = |at: &Coord<f64>| (at.x - centre.x) * way.x + (at.y - centre.y) * way.y;
+                outline.exterior().coords().map(along).fold(0.0, f64::max)
+            }
+        }
+    }
+
+    /// How far its farthest corner lies from `centre`, metres.
+    pub(crate) fn out(&self, centre: Coord<f64>) -> f64 {
+        match self {
+            Outline::Disc { radius } => *radius,
+            Outline::Polygon(outline) => {
+                let far = |at: &Coord<f64>| libm::hypot(at.x - centre.x, at.y - centre.y);
+                outline.exterior().coords().map(far).fold(0.0, f64::max)
+            }
+        }
+    }
+}
+
 /// What a cell takes.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
 #[allow(missing_docs)]
@@ -196,6 +220,8 @@ impl Figure {
     fn moved(mut self, by: impl Fn(Coord<f64>) -> Coord<f64>) -> Figure {
         let shape = |polygon: &Polygon<f64>| {
             let mut polygon = shape::map(polygon, &by);
+            // corners that fall on one place are one
+            polygon.exterior_mut(|ring| ring.0.dedup());
             polygon.exterior_mut(LineString::make_ccw_winding);
             polygon.interiors_mut(|rings| rings.iter_mut().for_each(LineString::make_cw_winding));
             polygon

@@ -47,8 +47,10 @@ ledger::figures! {
     pub CAP = "look.cap";
     /// Tie of a numeral, metres.
     pub TIE = "look.tie";
-    /// Least opening and web, metres.
+    /// Narrowest paint that a stencil's opening lets through, metres.
     pub LEAST = "look.least";
+    /// Narrowest web between two openings, metres.
+    pub WEB = "look.web";
     /// Flattening of arcs, metres.
     pub FLAT = "look.flat";
     /// Greatest share of crumbs.
@@ -67,6 +69,8 @@ ledger::figures! {
     pub BROOK_LAND = "brook.land";
     /// Least distance of two starts, metres.
     pub BROOK_START_APART = "brook.start-apart";
+    /// Share of the reach by travel against a fixed facing: plain, by cosine, by sine squared.
+    pub FACING = "footfall.facing";
     /// Beside cells and lanes, metres.
     pub SWAY = "envelope.sway";
     /// Behind a start, metres.

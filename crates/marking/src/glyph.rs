@@ -18,8 +18,15 @@ const FLAT: f64 = 0.000_3;
 
 /// The characters that are kept: what courts are numbered and lettered with.
 pub fn kept() -> impl Iterator<Item = char> {
-    ('0'..='9').chain('A'..='Z')
+    ('0'..='9').chain('A'..='Z').chain(['Ñ'])
 }
+
+/// Breadth and height of the box that every glyph fits, over the cap height: an eye's, less
+/// a web to its band. What is wider or taller is drawn smaller.
+const BOX: f64 = 1.16;
+
+/// Least ground between a letter and its mark, over the cap height: a web of the stencil.
+const MARK_GAP: f64 = 0.13;
 
 /// The pieces of a glyph of cap height `cap` whose ties are `tie` wide, metres: x to the
 /// right, y up, its middle at the origin. Empty for a character that is not kept.
@@ -58,13 +65,29 @@ fn outline(character: char, cap: f64) -> Option<Vec<Polygon<f64>>> {
         .collect();
     let nothing = geo::MultiPolygon(Vec::new());
     let all = geo::MultiPolygon(wound).union_with_fill_rule(&nothing, FillRule::NonZero);
-    let middle = all.bounding_rect()?.center();
+    let shapes = lifted(all.0, cap);
+    let bounds = geo::MultiPolygon(shapes.clone()).bounding_rect()?;
+    let (middle, size) = (bounds.center(), bounds.width().max(bounds.height()));
+    let fit = (BOX * cap / size).min(1.0);
     Some(
-        all.0
+        shapes
             .iter()
-            .map(|shape| crate::shape::map(shape, |at| at - middle))
+            .map(|shape| crate::shape::map(shape, |at| (at - middle) * fit))
             .collect(),
     )
+}
+
+/// The shapes of a glyph with a mark that hangs over its letter lifted off it, so that the
+/// web between them holds.
+fn lifted(mut shapes: Vec<Polygon<f64>>, cap: f64) -> Vec<Polygon<f64>> {
+    shapes.sort_by(|a, b| b.unsigned_area().total_cmp(&a.unsigned_area()));
+    if let [letter, mark] = shapes.as_mut_slice()
+        && let (Some(under), Some(over)) = (letter.bounding_rect(), mark.bounding_rect())
+    {
+        let lift = (MARK_GAP * cap - (over.min().y - under.max().y)).max(0.0);
+        *mark = crate::shape::map(mark, |at| at + coord! { x: 0.0, y: lift });
+    }
+    shapes
 }
 
 /// Where the counters of one shape are tied.
@@ -256,7 +279,7 @@ mod tests {
 
     const CAP: f64 = 0.15;
     const TIE: f64 = 0.016;
-    /// Ledger `look.least`.
+    /// Ledger `look.least` and `look.web`.
     const LEAST: f64 = 0.015;
 
     #[test]

@@ -11,19 +11,25 @@
 mod canvas;
 mod cells;
 mod colour;
+mod course;
 mod families;
 mod family;
 mod figure;
 mod figures;
 mod glyph;
+pub mod lettering;
+mod letters;
 mod look;
+mod print;
 mod shape;
 mod signs;
 mod way;
 
 pub use colour::{Contrast, Ground, Palette, Part, contrast, seen};
+pub use families::letter_court::CourtLetters;
 pub use family::{Family, Fault, LengthSpec, families, family};
 pub use figure::{Cell, Colour, Figure, Lane, LaneKind, Outline, Paint, Piece, Takes};
 pub use figures::FIGURES;
 pub use glyph::glyph;
+pub use letters::{ALPHABET, letters};
 pub use look::Look;

@@ -6,6 +6,7 @@ use geo::Polygon;
 use ledger::Ledger;
 
 use crate::colour::Palette;
+use crate::families::letter_court::CourtLetters;
 use crate::figures as key;
 use crate::glyph::{self, glyph};
 
@@ -38,6 +39,7 @@ pub struct Look {
     pub turn: f64,
     pub cap: f64,
     pub tie: f64,
+    pub web: f64,
     pub flat: f64,
     pub stand: f64,
     pub brook_spot: f64,
@@ -46,6 +48,8 @@ pub struct Look {
     pub brook_stand: f64,
     pub brook_land: f64,
     pub brook_start_apart: f64,
+    /// Share of the reach by travel against a fixed facing: plain, by cosine, by sine squared.
+    pub facing: [f64; 3],
     pub sway: f64,
     pub behind: f64,
     pub wait_round: f64,
@@ -55,6 +59,8 @@ pub struct Look {
     pub wait_clear: f64,
     /// Numerals and capitals, drawn once and kept.
     pub glyphs: BTreeMap<char, Vec<Polygon<f64>>>,
+    /// The letters of a letter court.
+    pub letters: CourtLetters,
 }
 
 impl Look {
@@ -63,6 +69,10 @@ impl Look {
         let size = |key| ledger.number(key);
         let ripple = match ledger.list(key::RIPPLE) {
             [breadth, least, most] => [*breadth, *least, *most],
+            _ => [f64::NAN; 3],
+        };
+        let facing = match ledger.list(key::FACING) {
+            [plain, along, across] => [*plain, *along, *across],
             _ => [f64::NAN; 3],
         };
         Look {
@@ -90,6 +100,7 @@ impl Look {
             turn: size(key::TURN),
             cap: size(key::CAP),
             tie: size(key::TIE),
+            web: size(key::WEB),
             flat: size(key::FLAT),
             stand: size(key::STAND),
             brook_spot: size(key::BROOK_SPOT),
@@ -98,6 +109,7 @@ impl Look {
             brook_stand: size(key::BROOK_STAND),
             brook_land: size(key::BROOK_LAND),
             brook_start_apart: size(key::BROOK_START_APART),
+            facing,
             sway: size(key::SWAY),
             behind: size(key::BEHIND),
             wait_round: size(key::WAIT_ROUND),
@@ -108,6 +120,15 @@ impl Look {
             glyphs: glyph::kept()
                 .map(|character| (character, glyph(character, size(key::CAP), size(key::TIE))))
                 .collect(),
+            letters: CourtLetters::of(&[], 0),
+        }
+    }
+
+    /// The same look with letter courts for these words.
+    pub fn lettered(self, words: &[String], seed: u64) -> Look {
+        Look {
+            letters: CourtLetters::of(words, seed),
+            ..self
         }
     }
 }

@@ -52,6 +52,18 @@ impl Canvas<'_> {
         self.lay(part, pose, &shape);
     }
 
+    /// A chevron in an eye that says which way to face; smaller, with bare ground round it.
+    pub fn go_in_eye(&mut self, part: Part, pose: Pose) {
+        let half = self.look.eye * 0.29;
+        let line = [
+            coord! { x: -half * 0.5, y: half },
+            coord! { x: half * 0.5, y: 0.0 },
+            coord! { x: -half * 0.5, y: -half },
+        ];
+        let shape = stroke(&line, self.look.chevron_stroke / 2.0, self.look.flat);
+        self.lay(part, pose, &shape);
+    }
+
     /// A bar across the way: one roll swaps, two stop.
     pub fn bar(&mut self, pose: Pose, rolls: f64, breadth: f64) {
         let deep = self.look.roll * rolls;
@@ -72,11 +84,32 @@ impl Canvas<'_> {
         self.lay(Part::Crumb, pose, &shape);
     }
 
-    /// A numeral that faces the child who arrives.
+    /// A numeral or letter that faces the child who arrives.
     pub fn numeral(&mut self, numeral: char, part: Part, pose: Pose) {
         let upright = pose.turned(-std::f64::consts::FRAC_PI_2);
         for piece in self.look.glyphs.get(&numeral).into_iter().flatten() {
             self.lay(part, upright, piece);
+        }
+    }
+
+    /// Numerals side by side that face the child who arrives.
+    pub fn numerals(&mut self, numerals: &str, part: Part, pose: Pose) {
+        let glyphs = &self.look.glyphs;
+        let breadth = |numeral: char| {
+            let corners = glyphs.get(&numeral).into_iter().flatten();
+            2.0 * corners
+                .flat_map(|piece| piece.exterior().coords())
+                .map(|at| at.x.abs())
+                .fold(0.0, f64::max)
+        };
+        let gap = self.look.joint;
+        let whole: f64 = numerals.chars().map(|numeral| breadth(numeral) + gap).sum();
+        let mut left = (whole - gap) / 2.0;
+        for numeral in numerals.chars() {
+            let own = breadth(numeral);
+            let at = pose.point(0.0, left - own / 2.0);
+            self.numeral(numeral, part, Pose { at, ..pose });
+            left -= own + gap;
         }
     }
 
@@ -106,6 +139,17 @@ impl Canvas<'_> {
 
     /// A roller stroke along a line beside a way, in pieces.
     pub fn strokes(&mut self, part: impl Fn(usize) -> Part, way: &Way, aside: f64) {
+        self.strokes_of(part, way, aside, self.look.stroke);
+    }
+
+    /// A stroke of a breadth, in pieces.
+    pub fn strokes_of(
+        &mut self,
+        part: impl Fn(usize) -> Part,
+        way: &Way,
+        aside: f64,
+        breadth: f64,
+    ) {
         let look = self.look;
         let long = way.length(aside);
         let pieces = ((long + look.piece_gap) / (look.piece + look.piece_gap))
@@ -117,32 +161,18 @@ impl Canvas<'_> {
             // the round ends stand half a stroke past the line
             let line = way.line(
                 aside,
-                from + look.stroke / 2.0,
-                from + piece - look.stroke / 2.0,
+                from + breadth / 2.0,
+                from + piece - breadth / 2.0,
                 look.flat,
             );
-            let shape = stroke(&line, look.stroke, look.flat);
+            let shape = stroke(&line, breadth, look.flat);
             self.lay(part(index), Pose::at(0.0, 0.0), &shape);
         }
     }
 
-    /// A place to turn, wheels too: an open ring round a disc, with one chevron that says
-    /// which way back.
+    /// A place to turn, wheels too, at the end of a way along +x.
     pub fn turning(&mut self, at: Coord<f64>) {
-        let look = self.look;
-        let radius = (look.turn + look.stroke) / 2.0;
-        let open = 0.62 * std::f64::consts::PI;
-        for (from, to) in [(0.12, open), (-0.12, -open)] {
-            let line = arc(at, [radius; 2], from, to, look.flat);
-            let shape = stroke(&line, look.stroke, look.flat);
-            self.lay(Part::Bright, Pose::at(0.0, 0.0), &shape);
-        }
-        self.dot(Part::Bright, at, look.pebble);
-        let (sin, cos) = libm::sincos(-0.84 * std::f64::consts::PI);
-        let back = Pose {
-            at: coord! { x: at.x + radius * cos, y: at.y + radius * sin },
-            turn: 0.68 * std::f64::consts::PI,
-        };
-        self.chevron(Part::Bright, back);
+        let across = self.look.turn + 2.0 * self.look.stroke;
+        self.turn_ring(Pose { at, turn: 0.0 }, across);
     }
 }

@@ -29,7 +29,8 @@ fn look(ground: Ground) -> Look {
 fn sizes(family: &dyn Family) -> Vec<Vec<f64>> {
     let mut all = vec![Vec::new()];
     for spec in family.lengths() {
-        let middle = ((spec.least + spec.most) / 2.0 / spec.step).round() * spec.step;
+        let steps = ((spec.most - spec.least) / 2.0 / spec.step).round();
+        let middle = (spec.least + steps * spec.step).min(spec.most);
         let own = [spec.least, spec.default, middle, spec.most];
         all = all
             .iter()
@@ -348,20 +349,23 @@ fn every_cell_is_on_a_way_from_a_start_to_an_end() {
 }
 
 /// Feet meet grit, not film (ledger `look.eye`): an eye is bare, or at most half of it lies
-/// under a numeral. Two squares have an eye each; a brook's spots have no band.
+/// under a numeral. Two squares or rings have an eye each; a brook's spots have no band.
 #[test]
 fn eyes_are_bare() {
     let eye = ledger().number(ledger::Key("look.eye"));
     every(|family, figure, look| {
-        let court = family.name() == "court";
+        let named = |names: &[&str]| names.contains(&family.name());
+        let court = named(&["court"]);
+        let numbered = named(&["number-line", "number-court", "letter-court"]);
         for cell in figure
             .cells
             .iter()
             .filter(|cell| !cell.start && family.name() != "brook")
         {
-            let beside = (figure.lengths[0].1 + look.gap) / 2.0;
+            let length = |number: usize| (figure.lengths[number].1 + look.gap) / 2.0;
             let eyes = match cell.takes {
-                Takes::Both if court && cell.id != "home" => vec![-beside, beside],
+                Takes::Both if court && cell.id != "home" => vec![-length(0), length(0)],
+                Takes::Both if named(&["ring-sets"]) => vec![-length(2), length(2)],
                 _ => vec![0.0],
             };
             for aside in eyes {
@@ -378,7 +382,10 @@ fn eyes_are_bare() {
                 let share = film / disc.unsigned_area();
                 // an eye's polygon lies inside its arc by as much as arcs are flattened
                 let flattened = 4.0 * look.flat / eye;
-                let most = if court && cell.id != "home" {
+                // where only one foot may land, its print stands in the eye
+                let most = if family.name().ends_with("-prints") {
+                    0.75
+                } else if numbered || court && cell.id != "home" {
                     0.5
                 } else {
                     flattened
@@ -406,10 +413,12 @@ fn figures_show_restraint() {
         let landings: Vec<Polygon<f64>> = figure.cells.iter().map(outline).collect();
         // what is small and in no painted cell is a crumb
         let own_band = family.name() != "brook";
+        // footprint trails have no crumbs but their pebbles: small are soles and heels
+        let prints = family.name().ends_with("-prints");
         let crumbs: Vec<_> = figure
             .paint
             .iter()
-            .filter(|paint| paint.polygon.unsigned_area() <= crumb_at_most)
+            .filter(|paint| !prints && paint.polygon.unsigned_area() <= crumb_at_most)
             .filter(|paint| {
                 !(own_band && landings.iter().any(|cell| cell.intersects(&paint.polygon)))
             })
@@ -477,8 +486,19 @@ fn lanes_are_as_long_as_their_pieces_and_bend_no_tighter_than_a_string_draws() {
                 "{}: {line} of {pieces}",
                 family.name()
             );
+            // a labyrinth turns about the ends of its walls, by half a pitch
+            let least = match family.name() {
+                "labyrinth-lane" => (lane.width + look.stroke) / 2.0,
+                _ => 1.25,
+            };
             for radius in lane.pieces.iter().filter_map(|piece| piece.radius) {
-                assert!(radius >= 1.25 && (radius * 4.0 - (radius * 4.0).round()).abs() < 1e-9);
+                let steps = radius * if radius < 1.25 { 8.0 } else { 4.0 };
+                assert!(
+                    radius >= least - ROUNDED && (steps - steps.round()).abs() < 1e-9,
+                    "{} {:?}: {radius}",
+                    family.name(),
+                    figure.lengths
+                );
             }
             let least = match lane.kind {
                 LaneKind::Corridor => 0.9,

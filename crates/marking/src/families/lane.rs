@@ -119,6 +119,23 @@ const SLANT: f64 = 35.0 * PI / 180.0;
 /// Metres of straight in a leg, at least.
 const LEG: f64 = 0.9;
 
+/// Whole waves along a line, out to the right of it and back.
+pub(crate) fn waves(bent: f64, radius: f64) -> Vec<Leg> {
+    let bend = |turn: f64| Leg::Bend { radius, turn };
+    // one wave of turn t is 4 r sin t long
+    let fit = bent / (4.0 * radius);
+    let wanted = (fit / libm::sin(WAVE)).round().max(1.0);
+    let waves = wanted.max((fit / libm::sin(STEEPEST)).ceil());
+    let turn = libm::asin(fit / waves);
+    let mut legs = Vec::new();
+    for wave in 0..waves as u32 {
+        let first = if wave == 0 { -turn } else { -2.0 * turn };
+        legs.extend([bend(first), bend(2.0 * turn)]);
+    }
+    legs.push(bend(-turn));
+    legs
+}
+
 impl LaneFamily {
     /// Legs of a length measured along the lane's line.
     fn legs(&self, length: f64, radius: f64) -> Result<Vec<Leg>, Fault> {
@@ -128,16 +145,7 @@ impl LaneFamily {
         match self.run {
             Run::Straight => return Ok(vec![Leg::Straight(length)]),
             Run::Wave => {
-                // one wave of turn t is 4 r sin t long
-                let fit = bent / (4.0 * radius);
-                let wanted = (fit / libm::sin(WAVE)).round().max(1.0);
-                let waves = wanted.max((fit / libm::sin(STEEPEST)).ceil());
-                let turn = libm::asin(fit / waves);
-                for wave in 0..waves as u32 {
-                    let first = if wave == 0 { -turn } else { -2.0 * turn };
-                    legs.extend([bend(first), bend(2.0 * turn)]);
-                }
-                legs.push(bend(-turn));
+                legs.extend(waves(bent, radius));
             }
             Run::Zigzag => {
                 // a leg and a bend to each side of it: l cos a + 2 r sin a

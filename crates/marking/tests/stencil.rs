@@ -1,0 +1,305 @@
+//! A thousand figures of every family, their lengths drawn at random: every one can be cut
+//! as a stencil and painted.
+//!
+//! Held of each figure: rings that do not cross themselves, no paint over paint, all paint
+//! inside the envelope, no paint narrower than the ledger's `look.least` and no web between
+//! two paints, or notch in one, narrower than `look.web` (both common practice, no source).
+//! Distances are exact, side against side. Every hundredth figure is held a second time, by
+//! another road: geo's polygon clipping and offsetting, which know nothing of the first.
+#![cfg(test)]
+
+use std::collections::BTreeMap;
+
+use geo::{
+    Area, BooleanOps, BoundingRect, Buffer, Contains, Coord, Distance, Euclidean, LineString,
+    Point, Polygon, Validation,
+};
+use ledger::Ledger;
+use marking::{Family, Fault, Figure, Ground, Look, Palette, families};
+
+/// Figures of a family.
+const FIGURES: usize = 1_000;
+/// Of these, one in so many is held by the other road too.
+const AGAIN: usize = 100;
+/// Metres: rounding to 1e-6 m moves each of two edges by half of that.
+const ROUNDED: f64 = 2e-6;
+/// Square metres.
+const OVERLAP: f64 = 1e-9;
+
+/// Steele, Lea and Flood 2014, SplitMix64: the same figures on every machine.
+struct Random(u64);
+
+impl Random {
+    fn below_one(&mut self) -> f64 {
+        self.0 = self.0.wrapping_add(0x9E37_79B9_7F4A_7C15);
+        let mut z = self.0;
+        z = (z ^ (z >> 30)).wrapping_mul(0xBF58_476D_1CE4_E5B9);
+        z = (z ^ (z >> 27)).wrapping_mul(0x94D0_49BB_1331_11EB);
+        ((z ^ (z >> 31)) >> 11) as f64 / (1u64 << 53) as f64
+    }
+
+    /// One vector in a family's ranges: every other one on its steps, where people ask for
+    /// them, and the rest anywhere, where the sizing looks.
+    fn lengths(&mut self, family: &dyn Family) -> Vec<f64> {
+        let on_steps = self.below_one() < 0.5;
+        let specs = family.lengths().iter();
+        specs
+            .map(|spec| {
+                let share = self.below_one();
+                let length = spec.least + share * (spec.most - spec.least);
+                let steps = ((length - spec.least) / spec.step).round();
+                let stepped = (spec.least + steps * spec.step).min(spec.most);
+                let length = if on_steps { stepped } else { length };
+                (length * 1e6).round() / 1e6
+            })
+            .collect()
+    }
+}
+
+/// What is wrong with a family's figures: how many of them, and the first in words.
+fn faults(check: impl Fn(&Figure, usize) -> Result<(), String> + Sync) -> Vec<String> {
+    let ledger = Ledger::shipped().expect("the shipped ledger reads");
+    let ground = Ground::Asphalt;
+    let look = &Look::of(Palette { ground }, &ledger);
+    let next = std::sync::atomic::AtomicUsize::new(0);
+    let work = || {
+        let mut told = Vec::new();
+        loop {
+            let number = next.fetch_add(1, std::sync::atomic::Ordering::Relaxed);
+            let Some(family) = families().get(number) else {
+                return told;
+            };
+            let mut random = Random(number as u64);
+            let (mut made, mut tried, mut wrong) = (0, 0, Vec::new());
+            while made < FIGURES && tried < 20 * FIGURES {
+                tried += 1;
+                let lengths = random.lengths(*family);
+                match family.make(&lengths, look) {
+                    Ok(figure) => {
+                        wrong.extend(check(&figure, made).err());
+                        made += 1;
+                    }
+                    Err(Fault::Clash { .. }) => {}
+                    Err(fault) => wrong.push(format!("{lengths:?}: {fault:?}")),
+                }
+            }
+            if made < FIGURES {
+                wrong.push(format!("only {made} made of {tried}"));
+            }
+            if let Some(first) = wrong.first() {
+                told.push(format!("{}: {} wrong, {first}", family.name(), wrong.len()));
+            }
+        }
+    };
+    // two workers: what a runner of ours has
+    std::thread::scope(|scope| {
+        let workers = [scope.spawn(work), scope.spawn(work)];
+        let told = workers.map(|worker| worker.join().expect("a worker ends"));
+        told.into_iter().flatten().collect()
+    })
+}
+
+/// A side of a shape's ring, and where along the ring it begins and ends, metres.
+#[derive(Clone, Copy)]
+struct Side {
+    shape: usize,
+    ends: [Coord<f64>; 2],
+    along: [f64; 2],
+    round: f64,
+}
+
+impl Side {
+    /// Metres along the ring between two sides of one shape.
+    fn apart(&self, other: &Side) -> f64 {
+        let (first, second) = if self.along[0] <= other.along[0] {
+            (self, other)
+        } else {
+            (other, self)
+        };
+        let on = second.along[0] - first.along[1];
+        let back = first.along[0] + self.round - second.along[1];
+        on.min(back).max(0.0)
+    }
+
+    /// Whether their boxes alone keep them so far apart.
+    fn clear_of(&self, other: &Side, least: f64) -> bool {
+        let gap = |axis: fn(&Coord<f64>) -> f64| {
+            let [a, b] = [axis(&self.ends[0]), axis(&self.ends[1])];
+            let [c, d] = [axis(&other.ends[0]), axis(&other.ends[1])];
+            (a.min(b) - c.max(d)).max(c.min(d) - a.max(b))
+        };
+        gap(|at| at.x).max(gap(|at| at.y)) >= least
+    }
+
+    fn distance(&self, other: &Side) -> f64 {
+        let [a, b] = self.ends;
+        let [c, d] = other.ends;
+        let cross = |o: Coord<f64>, p: Coord<f64>, q: Coord<f64>| {
+            (p.x - o.x) * (q.y - o.y) - (p.y - o.y) * (q.x - o.x)
+        };
+        if cross(a, b, c) * cross(a, b, d) < 0.0 && cross(c, d, a) * cross(c, d, b) < 0.0 {
+            return 0.0;
+        }
+        let off = |p: Coord<f64>, from: Coord<f64>, to: Coord<f64>| {
+            let way = to - from;
+            let square = way.x * way.x + way.y * way.y;
+            let share = ((p.x - from.x) * way.x + (p.y - from.y) * way.y) / square;
+            let foot = from + way * share.clamp(0.0, 1.0);
+            libm::hypot(p.x - foot.x, p.y - foot.y)
+        };
+        off(a, c, d)
+            .min(off(b, c, d))
+            .min(off(c, a, b))
+            .min(off(d, a, b))
+    }
+}
+
+/// Sides by the squares of a grid that they come near.
+fn squares(
+    shapes: &[&LineString<f64>],
+    near: f64,
+) -> (Vec<Side>, BTreeMap<(i32, i32), Vec<usize>>) {
+    /// Metres.
+    const SQUARE: f64 = 0.1;
+    let (mut sides, mut squares) = (Vec::new(), BTreeMap::<(i32, i32), Vec<usize>>::new());
+    for (shape, ring) in shapes.iter().enumerate() {
+        let from = sides.len();
+        let mut along = 0.0;
+        for line in ring.lines() {
+            let on = along + libm::hypot(line.dx(), line.dy());
+            sides.push(Side {
+                shape,
+                ends: [line.start, line.end],
+                along: [along, on],
+                round: 0.0,
+            });
+            along = on;
+        }
+        for (number, side) in sides.iter_mut().enumerate().skip(from) {
+            side.round = along;
+            let [a, b] = side.ends;
+            let span = |a: f64, b: f64| {
+                let square = |at: f64| (at / SQUARE).floor() as i32;
+                square(a.min(b) - near / 2.0)..=square(a.max(b) + near / 2.0)
+            };
+            for x in span(a.x, b.x) {
+                for y in span(a.y, b.y) {
+                    squares.entry((x, y)).or_default().push(number);
+                }
+            }
+        }
+    }
+    (sides, squares)
+}
+
+#[test]
+fn a_thousand_figures_of_every_family_can_be_cut_and_painted() {
+    let ledger = Ledger::shipped().expect("the shipped ledger reads");
+    let [paint, web] = ["look.least", "look.web"].map(|key| ledger.number(ledger::Key(key)));
+    let faults = faults(|figure, number| {
+        by_sides(figure, paint, web)
+            .and_then(|()| match number % AGAIN {
+                0 => by_clipping(figure, paint, web),
+                _ => Ok(()),
+            })
+            .map_err(|what| format!("{:?}: {what}", figure.lengths))
+    });
+    assert!(faults.is_empty(), "{faults:#?}");
+}
+
+fn hold(good: bool, what: impl Fn() -> String) -> Result<(), String> {
+    if good { Ok(()) } else { Err(what()) }
+}
+
+/// Every two sides near one another, and what lies inside what.
+fn by_sides(figure: &Figure, paint: f64, web: f64) -> Result<(), String> {
+    let mut rings: Vec<&LineString<f64>> = Vec::new();
+    for painted in &figure.paint {
+        hold(painted.polygon.interiors().is_empty(), || {
+            "a stencil drops an island".to_owned()
+        })?;
+        rings.push(painted.polygon.exterior());
+    }
+    let ground = rings.len();
+    rings.push(figure.envelope.exterior());
+    let (sides, squares) = squares(&rings, paint.max(web));
+    for square in squares.values() {
+        for (index, one) in square.iter().enumerate() {
+            for other in &square[index + 1..] {
+                let (one, other) = (&sides[*one], &sides[*other]);
+                let least = match (one.shape == other.shape, other.shape == ground) {
+                    (true, true) => continue,
+                    (false, true) => 2.0 * ROUNDED,
+                    (false, false) => web,
+                    // sides round one corner: one of 30 degrees and more opens to the
+                    // least within this way along the ring
+                    (true, false) if one.apart(other) < 4.0 * paint => continue,
+                    (true, false) => paint.max(web),
+                } - ROUNDED;
+                if one.clear_of(other, least) {
+                    continue;
+                }
+                let apart = one.distance(other);
+                hold(apart >= least, || {
+                    format!("{apart} m between {:?} and {:?}", one.ends, other.ends)
+                })?;
+            }
+        }
+    }
+    // sides that keep apart still let one shape lie in another
+    let boxes: Vec<_> = rings.iter().map(|ring| ring.bounding_rect()).collect();
+    for painted in &figure.paint {
+        let corner = painted.polygon.exterior().0[0];
+        let on_ground = figure.envelope.contains(&Point(corner));
+        hold(on_ground, || format!("{corner:?} outside the envelope"))?;
+        for (other, rect) in figure.paint.iter().zip(&boxes) {
+            let inside = !std::ptr::eq(other, painted)
+                && rect.is_some_and(|rect| rect.contains(&corner))
+                && other.polygon.contains(&Point(corner));
+            hold(!inside, || format!("paint over paint at {corner:?}"))?;
+        }
+    }
+    Ok(())
+}
+
+/// The same by clipping and offsetting: validity, overlaps, envelope, and a round brush of
+/// the least breadth that gets through every shape and into all of it but its corners.
+fn by_clipping(figure: &Figure, least: f64, web: f64) -> Result<(), String> {
+    hold(figure.envelope.is_valid(), || "its envelope".to_owned())?;
+    for (index, painted) in figure.paint.iter().enumerate() {
+        let shape = &painted.polygon;
+        hold(shape.is_valid(), || format!("no polygon: {shape:?}"))?;
+        let outside = shape.difference(&figure.envelope).unsigned_area();
+        hold(outside < OVERLAP, || format!("{outside} m2 outside"))?;
+        brush(shape, least)?;
+        let Some(rect) = shape.bounding_rect() else {
+            return Err("paint without corners".to_owned());
+        };
+        for other in figure.paint.iter().skip(index + 1) {
+            let off = other.polygon.bounding_rect().is_none_or(|far| {
+                let x = (rect.min().x - far.max().x).max(far.min().x - rect.max().x);
+                let y = (rect.min().y - far.max().y).max(far.min().y - rect.max().y);
+                x.max(y) > web
+            });
+            if off {
+                continue;
+            }
+            let apart = Euclidean.distance(shape, &other.polygon);
+            hold(apart >= web - ROUNDED, || format!("a web of {apart} m"))?;
+            let shared = shape.intersection(&other.polygon).unsigned_area();
+            hold(shared < OVERLAP, || format!("{shared} m2 twice painted"))?;
+        }
+    }
+    Ok(())
+}
+
+fn brush(shape: &Polygon<f64>, least: f64) -> Result<(), String> {
+    let brush = least / 2.0 - ROUNDED;
+    let core = shape.buffer(-brush);
+    hold(core.0.len() == 1, || format!("pinched: {shape:?}"))?;
+    // a corner of 45 degrees is 1.6 radii off the brush
+    let missed = shape.difference(&core.buffer(2.7 * brush)).unsigned_area();
+    hold(missed < 1e-8, || {
+        format!("{missed} m2 out of a brush's reach")
+    })
+}

@@ -1,0 +1,116 @@
+//! A drawing that moves by style sheet alone: no script, still where less motion is asked for.
+
+use std::fmt::Write;
+
+use children::Side;
+use motion::{Clip, Key, Model, Print, Role, Track};
+
+use crate::Tongue;
+use crate::face::FAMILY;
+use crate::strip::{ink, lines, numbers};
+use crate::svg::{escape, extent, foot, letter, number, spot, turn};
+
+/// Height in the air is drawn so many times as large, to be seen across a room.
+pub const HEIGHT: f64 = 2.0;
+
+/// A clip as an SVG that moves: feet rise off their shadows, in a loop. Where less motion is
+/// asked for, numbered prints stand in their stead. Empty for a clip without prints.
+///
+/// - `title`: what it is, for who cannot see it
+pub fn animated(clip: &Clip, title: &str, tongue: &Tongue, model: &Model) -> String {
+    let Some(ground) = extent(clip) else {
+        return String::new();
+    };
+    let mm = clip.body.foot * 1000.0;
+    let [width, height] = ground.size();
+    let mut out = String::new();
+    _ = write!(
+        out,
+        "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"{} {} {} {}\" role=\"img\" \
+         aria-labelledby=\"t d\" lang=\"{}\"><title id=\"t\">{}</title><desc id=\"d\">{}</desc><style>",
+        number(ground.low[0]),
+        number(ground.low[1]),
+        number(width),
+        number(height),
+        tongue.catalogue.language().tag(),
+        escape(title),
+        escape(&tongue.line(clip)),
+    );
+    _ = write!(
+        out,
+        "svg{{{};background:var(--panel);font-family:'{FAMILY}',sans-serif}}\
+         @media(prefers-color-scheme:dark){{svg{{{}}}}}{}\
+         .still{{display:none}}.trace{{opacity:.28}}.go{{animation:{}s linear infinite}}\
+         .shade{{fill:var(--ink);stroke:none;opacity:.22}}",
+        "--ink:#22262B;--panel:#FFFFFF",
+        "--ink:#ECE8DE;--panel:#272B30",
+        ink(mm),
+        number(clip.end),
+    );
+    let tracks = [Side::Right, Side::Left].map(|side| Track::of(clip, side, model));
+    for track in &tracks {
+        frames(&mut out, track, clip.end, 0.0, 'g');
+        frames(&mut out, track, clip.end, HEIGHT, 'f');
+    }
+    out.push_str(
+        "@media(prefers-reduced-motion:reduce){.go{animation:none;display:none}\
+         .still{display:inline}.trace{opacity:1}}</style>",
+    );
+    _ = write!(out, "<g class=\"still\">{}</g><g class=\"trace\">", lines(clip));
+    for print in clip.prints.iter().filter(|print| shown(print)) {
+        out.push_str(&resting(print, mm));
+    }
+    _ = write!(out, "</g><g class=\"still\">{}</g>", numbers(clip, mm));
+    for (name, class) in [('g', "shade"), ('f', "foot")] {
+        for track in &tracks {
+            let side = letter(track.side);
+            _ = write!(
+                out,
+                "<path class=\"go {class} {side}\" style=\"animation-name:{name}{side}\" d=\"{}\"/>",
+                foot(track.side, mm)
+            );
+        }
+    }
+    out.push_str("</svg>\n");
+    out
+}
+
+/// Prints that are drawn: where a foot only comes to rest at the end is not part of the way.
+pub fn shown(print: &Print) -> bool {
+    print.role != Role::Stand
+}
+
+/// A print as it lies.
+pub fn resting(print: &Print, mm: f64) -> String {
+    let [x, y] = spot(print.at);
+    format!(
+        "<path class=\"foot {}\" transform=\"translate({} {})rotate({})\" d=\"{}\"/>",
+        letter(print.side),
+        number(x),
+        number(y),
+        number(turn(print.toes)),
+        foot(print.side, mm)
+    )
+}
+
+fn frames(out: &mut String, track: &Track, end: f64, rise: f64, name: char) {
+    _ = write!(out, "@keyframes {name}{}{{", letter(track.side));
+    for Key {
+        time,
+        at,
+        toes,
+        height,
+    } in &track.keys
+    {
+        let [x, y] = spot(*at);
+        _ = write!(
+            out,
+            "{}%{{transform:translate({}px,{}px)rotate({}deg)}}",
+            number(100.0 * time / end),
+            number(x),
+            number(y - rise * height * 1000.0),
+            number(turn(*toes))
+        );
+    }
+    out.push('}');
+}

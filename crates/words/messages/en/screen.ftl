@@ -1,0 +1,59 @@
+# Pages for screens
+screen-skills = What feet do
+screen-plan = { $name }: what feet do
+screen-skill = Skill
+screen-marking = Marking
+screen-going = Who and how
+screen-going-of = { $gait }, { $age } years, { $foot ->
+    [R] right foot leads
+    [L] left foot leads
+   *[none] both sides
+ }
+screen-form = Form
+screen-lead = Leads
+screen-lead-foot = { $foot ->
+    [R] right foot
+   *[L] left foot
+ }
+screen-age = Age, years
+screen-age-of = { $years }
+screen-well = done well
+screen-well-says = Done well.
+screen-check = Watch for check { $check }.
+screen-play = Play
+screen-pause = Pause
+screen-half = Half speed
+screen-back = Back
+screen-on = Next
+screen-back-long = Back by one contact
+screen-on-long = Forward by one contact
+screen-flight = To the flight
+screen-sound = Sound
+screen-dark = Dark
+screen-time = Time in the clip
+screen-stage = Feet from above
+screen-rhythm = Rhythm: a bar is a foot on the ground, a gap is a foot in the air
+screen-right = right
+screen-left = left
+screen-air = in the air
+screen-seconds = { $value } s
+screen-of = Contact { $count } of { $most }: { $landing }
+screen-start = Ready: both feet down
+screen-playing = Playing: { $feet }
+screen-no-flight = This clip has no flight.
+screen-order = Feet in order
+screen-height = Feet are true to scale; height in the air is drawn twice as large.
+screen-model = Model feet, drawn from figures: no child was filmed, and no child must look like this. Show a skill on level, dry ground with room to run out.
+screen-still = Less motion is asked for: the prints are numbered and nothing moves. Play marks them in time.
+screen-figures = Where the figures come from
+screen-figure = Figure
+screen-value = Value
+screen-standing = Standing
+screen-standing-of = { $standing ->
+    [published] published
+    [memory] from memory
+   *[practice] common practice
+ }
+screen-strip = { $gait } at { $years } years, { $form }: { $feet }
+screen-metre = 1 m
+screen-keys = On the time bar, left and right arrows go by contact, F goes to the next flight, the space bar plays and pauses.

@@ -1,0 +1,59 @@
+# Páginas para pantallas
+screen-skills = Qué hacen los pies
+screen-plan = { $name }: qué hacen los pies
+screen-skill = Destreza
+screen-marking = Marca
+screen-going = Quién y cómo
+screen-going-of = { $gait }, { $age } años, { $foot ->
+    [R] guía el pie derecho
+    [L] guía el pie izquierdo
+   *[none] los dos lados
+ }
+screen-form = Forma
+screen-lead = Guía
+screen-lead-foot = { $foot ->
+    [R] pie derecho
+   *[L] pie izquierdo
+ }
+screen-age = Edad, años
+screen-age-of = { $years }
+screen-well = bien hecho
+screen-well-says = Bien hecho.
+screen-check = Observe el criterio { $check }.
+screen-play = Reproducir
+screen-pause = Pausa
+screen-half = Media velocidad
+screen-back = Atrás
+screen-on = Siguiente
+screen-back-long = Atrás un apoyo
+screen-on-long = Adelante un apoyo
+screen-flight = Al vuelo
+screen-sound = Sonido
+screen-dark = Oscuro
+screen-time = Tiempo en la secuencia
+screen-stage = Los pies desde arriba
+screen-rhythm = Ritmo: una barra es un pie en el suelo; un hueco, un pie en el aire
+screen-right = derecho
+screen-left = izquierdo
+screen-air = en el aire
+screen-seconds = { $value } s
+screen-of = Apoyo { $count } de { $most }: { $landing }
+screen-start = Listo: los dos pies apoyados
+screen-playing = En marcha: { $feet }
+screen-no-flight = Esta secuencia no tiene vuelo.
+screen-order = Los pies en orden
+screen-height = Los pies están a escala; la altura en el aire se dibuja al doble.
+screen-model = Pies de modelo, dibujados a partir de cifras: no se filmó a ningún niño y ningún niño tiene que verse así. Muestre la destreza en suelo llano y seco, con espacio para frenar.
+screen-still = Se pide menos movimiento: las huellas van numeradas y nada se mueve. Al reproducir se marcan a tiempo.
+screen-figures = De dónde salen las cifras
+screen-figure = Cifra
+screen-value = Valor
+screen-standing = Fundamento
+screen-standing-of = { $standing ->
+    [published] publicada
+    [memory] de memoria
+   *[practice] práctica común
+ }
+screen-strip = { $gait } a los { $years } años, { $form }: { $feet }
+screen-metre = 1 m
+screen-keys = En la barra de tiempo, las flechas izquierda y derecha van de apoyo en apoyo, F va al vuelo siguiente y la barra espaciadora reproduce y detiene.
