@@ -96,7 +96,7 @@ pub fn class(project: &Project, yard: &Yard, notes: &mut Vec<Note>) -> Option<Cl
     }
     let ground = programme.palette.unwrap_or(marking::Ground::Asphalt);
     let model = Model::of(ledger);
-    let look = Look::of(Palette { ground }, ledger);
+    let look = Look::of(Palette { ground }, ledger).lettered(&programme.words, project.about.seed);
     learn(project, &mut children, &model, &look);
     Some(Class {
         targets: targets(&children, &programme.weights, time.each, ledger),

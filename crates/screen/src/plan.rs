@@ -53,7 +53,9 @@ pub fn plan_page(name: &str, shown: &[Shown], tongue: &Tongue, ledger: &Ledger) 
     let mut opens = Vec::new();
     for one in shown.iter().filter(|one| !one.going.is_empty()) {
         let marking = grounds.len().to_string();
-        markings.options.push((marking.clone(), one.name.to_owned()));
+        markings
+            .options
+            .push((marking.clone(), one.name.to_owned()));
         let room = painted(one.figure)
             .into_iter()
             .chain(one.going.iter().filter_map(|going| extent(&going.clip)))
@@ -61,7 +63,11 @@ pub fn plan_page(name: &str, shown: &[Shown], tongue: &Tongue, ledger: &Ledger) 
         let Some(room) = room else { continue };
         for going in &one.going {
             let clip = &going.clip;
-            let foot = if going.sided { letter(clip.lead).to_string() } else { "none".to_owned() };
+            let foot = if going.sided {
+                letter(clip.lead).to_string()
+            } else {
+                "none".to_owned()
+            };
             let label = tongue.say(&msg!(
                 "screen-going-of",
                 gait = tongue.say(&msg!("page-gait", gait = clip.gait)),
@@ -83,7 +89,9 @@ pub fn plan_page(name: &str, shown: &[Shown], tongue: &Tongue, ledger: &Ledger) 
             let ground = Some(grounds.len());
             for row in early(clip.skill).filter(|_| clip.gait == clip.skill.word()) {
                 if forms.options.iter().all(|(known, _)| known != row.name) {
-                    forms.options.push((row.name.to_owned(), form(Some(row.name), tongue)));
+                    forms
+                        .options
+                        .push((row.name.to_owned(), form(Some(row.name), tongue)));
                 }
                 let early = row.of(clip, &model);
                 // a row that finds nothing to change in a short route shows nothing
@@ -129,7 +137,9 @@ fn painted(figure: &Figure) -> Option<Extent> {
         .paint
         .iter()
         .flat_map(|paint| paint.polygon.exterior().coords());
-    spots.map(|at| Extent::round(*at, 60.0)).reduce(Extent::with)
+    spots
+        .map(|at| Extent::round(*at, 60.0))
+        .reduce(Extent::with)
 }
 
 /// The painted shapes: filled with their paint, outlined so that light ones show on paper.

@@ -39,7 +39,12 @@ pub fn foot(side: Side, length: f64) -> String {
     for ring in outline(side) {
         for (at, spot) in ring.iter().enumerate() {
             let pen = if at == 0 { 'M' } else { 'L' };
-            _ = write!(path, "{pen}{} {}", number(spot.x * length), number(-spot.y * length));
+            _ = write!(
+                path,
+                "{pen}{} {}",
+                number(spot.x * length),
+                number(-spot.y * length)
+            );
         }
         path.push('Z');
     }
@@ -71,7 +76,8 @@ impl Extent {
     }
 
     pub fn with(self, other: Extent) -> Extent {
-        let pick = |a: [f64; 2], b: [f64; 2], f: fn(f64, f64) -> f64| [f(a[0], b[0]), f(a[1], b[1])];
+        let pick =
+            |a: [f64; 2], b: [f64; 2], f: fn(f64, f64) -> f64| [f(a[0], b[0]), f(a[1], b[1])];
         Extent {
             low: pick(self.low, other.low, f64::min),
             high: pick(self.high, other.high, f64::max),
@@ -118,10 +124,9 @@ pub fn ring(clip: &Clip, print: &Print) -> Option<[f64; 2]> {
     if print.role != Role::Contact {
         return None;
     }
-    let twin = clip
-        .prints
-        .iter()
-        .any(|other| other.role == Role::Contact && other.count == print.count && other.side != print.side);
+    let twin = clip.prints.iter().any(|other| {
+        other.role == Role::Contact && other.count == print.count && other.side != print.side
+    });
     if twin && print.side == Side::Left {
         return None;
     }
@@ -185,7 +190,10 @@ fn curve(from: &Print, to: &Print, foot: f64) -> Option<[[f64; 2]; 3]> {
         return None;
     }
     let sign = if to.side == Side::Left { 1.0 } else { -1.0 };
-    let aside = Coord { x: -ahead.y, y: ahead.x } * (sign * (0.3 * length).min(0.55 * foot));
+    let aside = Coord {
+        x: -ahead.y,
+        y: ahead.x,
+    } * (sign * (0.3 * length).min(0.55 * foot));
     let (a, b) = (from.at + ahead * start, to.at - ahead * end);
     Some([spot(a), spot((a + b) / 2.0 + aside), spot(b)])
 }
@@ -202,13 +210,22 @@ mod tests {
 
     #[test]
     fn numbers_are_short_and_never_minus_nought() {
-        for (value, text) in [(0.0, "0"), (-0.001, "0"), (1.5, "1.5"), (-12.345, "-12.35"), (3.0, "3")] {
+        for (value, text) in [
+            (0.0, "0"),
+            (-0.001, "0"),
+            (1.5, "1.5"),
+            (-12.345, "-12.35"),
+            (3.0, "3"),
+        ] {
             assert_eq!(number(value), text);
         }
     }
 
     #[test]
     fn nothing_of_a_name_is_taken_for_markup() {
-        assert_eq!(escape("<a b=\"c\">&'"), "&lt;a b=&quot;c&quot;&gt;&amp;&#39;");
+        assert_eq!(
+            escape("<a b=\"c\">&'"),
+            "&lt;a b=&quot;c&quot;&gt;&amp;&#39;"
+        );
     }
 }

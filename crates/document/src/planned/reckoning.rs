@@ -3,7 +3,7 @@
 use std::collections::BTreeMap;
 
 use note::msg;
-use plan::Check;
+use plan::{Candidate, Check};
 
 use super::{AtBudget, Planned, words};
 use crate::drawing::scene::{Dash, INK, Path, Scene, Spot, Stroke, Text, WHITE, pen};
@@ -37,23 +37,58 @@ fn left_out(paper: &mut Manuscript, sheet: &Sheet, planned: &Planned) {
         let one = layout.candidates.iter().find(|one| one.name == name);
         one.map_or_else(|| name.to_owned(), |one| words::candidate(sheet, one))
     };
-    let rows: Vec<Vec<String>> = layout
-        .left_out
-        .iter()
-        .map(|left| {
-            let one = layout
-                .candidates
+    // the sizes of one family with one reason in one row
+    let mut alike: Vec<(String, String, Vec<&Candidate>)> = Vec::new();
+    for left in &layout.left_out {
+        let by = left.by.as_deref().map_or_else(String::new, name);
+        let why = words::reason(sheet, &left.why, &by);
+        let one = layout
+            .candidates
+            .iter()
+            .find(|one| one.name == left.candidate);
+        let family = one.map_or_else(
+            || left.candidate.clone(),
+            |one| words::family(sheet, &one.family),
+        );
+        match alike
+            .iter_mut()
+            .find(|row| (&row.0, &row.1) == (&family, &why))
+        {
+            Some(row) => row.2.extend(one),
+            None => alike.push((family, why, one.into_iter().collect())),
+        }
+    }
+    let range =
+        |of: &[&Candidate], figure: &dyn Fn(&Candidate) -> f64, show: &dyn Fn(f64) -> String| {
+            let least = of
                 .iter()
-                .find(|one| one.name == left.candidate);
+                .map(|one| figure(one))
+                .fold(f64::INFINITY, f64::min);
+            let most = of.iter().map(|one| figure(one)).fold(0.0, f64::max);
+            match (show(least), show(most)) {
+                _ if of.is_empty() => String::new(),
+                (least, most) if least == most => least,
+                (least, most) => format!("{least}–{most}"),
+            }
+        };
+    let rows: Vec<Vec<String>> = alike
+        .iter()
+        .map(|(family, why, of)| {
+            let name = match of.as_slice() {
+                [one] => words::candidate(sheet, one),
+                several => sheet.say(msg!(
+                    "page-left-out-sizes",
+                    name = family.as_str(),
+                    sizes = several.len()
+                )),
+            };
             vec![
-                name(&left.candidate),
-                one.map_or_else(String::new, |one| measure::plain(one.cost, 0, sheet)),
-                one.map_or_else(String::new, |one| measure::area_figure(one.area, sheet)),
-                words::reason(
-                    sheet,
-                    &left.why,
-                    &left.by.as_deref().map_or_else(String::new, name),
-                ),
+                name,
+                range(of, &|one| one.cost, &|cost| measure::plain(cost, 0, sheet)),
+                range(of, &|one| one.area, &|area| {
+                    measure::area_figure(area, sheet)
+                }),
+                why.clone(),
             ]
         })
         .collect();

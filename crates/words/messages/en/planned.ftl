@@ -21,6 +21,23 @@ page-family = { $family ->
     [straight-line] Straight line
     [wave-line] Wave line
     [zigzag-line] Zigzag line
+    [ring-sets] Ring sets
+    [star] Direction star
+    [number-line] Number line
+    [number-court] Number court
+    [letter-court] Letter court
+    [fields] Shape fields
+    [compass] Compass of turns
+    [spiral-lane] Spiral lane
+    [eight-lane] Figure-eight lane
+    [labyrinth-lane] Labyrinth lane
+    [balance-lines] Balance lines
+    [twin-tracks] Twin tracks
+    [gallop-prints] Gallop prints
+    [skip-prints] Skip prints
+    [hop-prints] Hop prints
+    [leap-prints] Leap prints
+    [jump-prints] Jump prints
    *[other] { $family }
  }
 page-group = { $group ->
@@ -187,6 +204,7 @@ page-care-wet = Paint alone teaches nobody: an adult leads, and closes a marking
 # What was left out, the budget, the rules
 page-left-out = What was left out, and why
 page-left-out-none = Nothing that could have been painted was left out.
+page-left-out-sizes = { $name }, { $sizes } sizes
 page-left-out-how = Each of these was reckoned with the same class, ground and prices.
 page-curve = What another budget would give
 page-curve-how = Full line: the best plan found at each budget. Dashed: what no plan of that budget can pass.

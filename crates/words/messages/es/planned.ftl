@@ -21,6 +21,23 @@ page-family = { $family ->
     [straight-line] Línea recta
     [wave-line] Línea ondulada
     [zigzag-line] Línea en zigzag
+    [ring-sets] Grupos de aros
+    [star] Estrella de direcciones
+    [number-line] Línea de números
+    [number-court] Patio de números
+    [letter-court] Patio de letras
+    [fields] Campos de formas
+    [compass] Brújula de giros
+    [spiral-lane] Carril en espiral
+    [eight-lane] Carril en ocho
+    [labyrinth-lane] Carril de laberinto
+    [balance-lines] Líneas de equilibrio
+    [twin-tracks] Pistas gemelas
+    [gallop-prints] Huellas de galope
+    [skip-prints] Huellas de salto alternado
+    [hop-prints] Huellas a la pata coja
+    [leap-prints] Huellas de zancada
+    [jump-prints] Huellas de salto
    *[other] { $family }
  }
 page-group = { $group ->
@@ -187,6 +204,7 @@ page-care-wet = La pintura sola no enseña: un adulto guía, y cierra la marca q
 # Lo que quedó fuera, el presupuesto, las reglas
 page-left-out = Qué quedó fuera y por qué
 page-left-out-none = No quedó fuera nada que pudiera pintarse.
+page-left-out-sizes = { $name }, { $sizes } tamaños
 page-left-out-how = Todo esto se calculó con el mismo grupo, suelo y precios.
 page-curve = Qué daría otro presupuesto
 page-curve-how = Línea llena: el mejor plan hallado con cada presupuesto. A trazos: lo que ningún plan de ese presupuesto puede superar.
