@@ -46,6 +46,9 @@ fn the_contacts_of_a_clip_are_those_of_the_route() {
                 let path = Path::on(figure, &way, &children[0], &model).expect("the route is the figure's");
                 let clip = Clip::of(&path, &model).expect("a clip");
                 sound(&clip, &model);
+                for row in crate::early(clip.skill).filter(|_| clip.gait == clip.skill.word()) {
+                    sound(&row.of(&clip, &model), &model);
+                }
                 assert_eq!(clip.contacts(), route.contacts[1..], "{} {}", figure.family, activity.gait.name);
                 for (count, cell) in route.cells.iter().enumerate().skip(1) {
                     let (mut sum, mut feet) = (geo::Coord { x: 0.0, y: 0.0 }, 0.0);
