@@ -2,8 +2,8 @@
 
 use std::sync::atomic::{AtomicBool, Ordering};
 
-use children::{Child, Date, Side};
-use footfall::{Gait, Model, Try};
+use children::{Child, Date, Expected, Side};
+use footfall::{Gait, Model};
 use geo::{Area, Coord};
 use ground::result::Ground;
 use ground::yard::Yard;
@@ -14,8 +14,9 @@ use layout::plan::Worth;
 use layout::programme::Question;
 use layout::week::{Target, Time, Week, targets};
 use layout::{Candidate, Pose, Progress, Task, Work};
+use learning::{Learned, Pupil, Try};
 use marking::{Family, Figure, Look, Palette};
-use note::{Fact, Note, Place, msg};
+use note::{Fact, Note, Noted, Place, msg};
 use project::Project;
 use project::read::layout::Marking;
 use project::read::trials::{On, Trial};
@@ -26,8 +27,10 @@ use crate::tell::Telling;
 
 /// All that is known before anything is chosen.
 pub struct Class {
-    /// Who will play.
+    /// Who will play, as they stand after what they have shown.
     pub children: Vec<Child>,
+    /// What was learned of them.
+    pub learned: Learned,
     /// How many each of them stands for.
     pub counts: Vec<u32>,
     /// Constants of the footfall model.
@@ -49,8 +52,9 @@ pub fn class(project: &Project, yard: &Yard, notes: &mut Vec<Note>) -> Option<Cl
     let ledger = &project.ledger;
     let programme = &project.programme;
     let whole = |file: &str| Place::whole(&file.into());
-    let told = if project.children.is_empty() {
-        children::counts(&programme.ages, ledger)
+    let expected: Vec<Expected> = if project.children.is_empty() {
+        let told = children::counts(&programme.ages, ledger);
+        told.pour(notes).into_iter().map(Expected::of).collect()
     } else {
         let Some(date) = project.about.date else {
             notes.push(
@@ -63,11 +67,10 @@ pub fn class(project: &Project, yard: &Yard, notes: &mut Vec<Note>) -> Option<Cl
             year: i32::from(date.year()),
             month: date.month().unsigned_abs(),
         };
-        children::roster(&project.children, date, ledger)
+        children::expected(&project.children, date, ledger).pour(notes)
     };
-    let children = told.pour(notes);
-    let mut children = children::overridden(children, &project.overrides).pour(notes);
-    if children.is_empty() {
+    let expected = overridden(expected, project).pour(notes);
+    if expected.is_empty() {
         if !note::any_error(notes) {
             notes.push(
                 Note::error(whole("children.csv"), msg!("class-empty"))
@@ -76,7 +79,7 @@ pub fn class(project: &Project, yard: &Yard, notes: &mut Vec<Note>) -> Option<Cl
         }
         return None;
     }
-    let counts: Vec<u32> = children.iter().map(|child| child.count).collect();
+    let counts: Vec<u32> = expected.iter().map(|one| one.child.count).collect();
     let week = Week {
         sessions: programme.sessions_a_week,
         minutes: programme.minutes,
@@ -97,7 +100,8 @@ pub fn class(project: &Project, yard: &Yard, notes: &mut Vec<Note>) -> Option<Cl
     let ground = programme.palette.unwrap_or(marking::Ground::Asphalt);
     let model = Model::of(ledger);
     let look = Look::of(Palette { ground }, ledger).lettered(&programme.words, project.about.seed);
-    learn(project, &mut children, &model, &look);
+    let learned = learn(project, expected, &model, &look).pour(notes);
+    let children = learned.children.clone();
     Some(Class {
         targets: targets(&children, &programme.weights, time.each, ledger),
         model,
@@ -110,42 +114,60 @@ pub fn class(project: &Project, yard: &Yard, notes: &mut Vec<Note>) -> Option<Cl
     })
 }
 
-/// What was tried on figures of known size moves the reach of the children who tried.
-fn learn(project: &Project, children: &mut [Child], model: &Model, look: &Look) {
-    for child in children {
-        let trials = project
-            .trials
-            .iter()
-            .filter(|trial| trial.child == child.name);
-        let tried: Vec<(Figure, Gait, Option<Side>, &Trial)> = trials
-            .filter_map(|trial| {
-                let (figure, family) = tried_on(project, trial, look)?;
-                let word = trial
-                    .activity
-                    .as_deref()
-                    .or(family.activities().first().copied())?;
-                let (gait, foot) = match word.split_once(':') {
-                    Some((gait, "R")) => (gait, Some(Side::Right)),
-                    Some((gait, "L")) => (gait, Some(Side::Left)),
-                    _ => (word, None),
-                };
-                Some((figure, Gait::named(gait)?, foot, trial))
-            })
-            .collect();
-        let tries: Vec<Try> = tried
-            .iter()
-            .map(|(figure, gait, foot, trial)| Try {
-                figure,
-                gait: *gait,
-                foot: *foot,
-                n: trial.n,
-                good: trial.good,
-            })
-            .collect();
-        if !tries.is_empty() {
-            *child = footfall::learn(child, &tries, model);
-        }
+/// The children with what people set for them.
+fn overridden(mut expected: Vec<Expected>, project: &Project) -> Noted<Vec<Expected>> {
+    let children = expected.iter().map(|one| one.child.clone()).collect();
+    let set = children::overridden(children, &project.overrides);
+    for (one, child) in expected.iter_mut().zip(set.value) {
+        one.child = child;
     }
+    Noted {
+        value: expected,
+        notes: set.notes,
+    }
+}
+
+/// What was measured, and tried on figures of known size, moves the children who did it and,
+/// less, their age and group. What people set for a child wins over it.
+fn learn(project: &Project, expected: Vec<Expected>, model: &Model, look: &Look) -> Noted<Learned> {
+    let pupils: Vec<Pupil> = expected
+        .into_iter()
+        .map(|expected| {
+            let trials = project
+                .trials
+                .iter()
+                .filter(|trial| trial.child == expected.child.name);
+            let tries = trials
+                .filter_map(|trial| {
+                    let (figure, family) = tried_on(project, trial, look)?;
+                    let word = trial
+                        .activity
+                        .as_deref()
+                        .or(family.activities().first().copied())?;
+                    let (gait, foot) = match word.split_once(':') {
+                        Some((gait, "R")) => (gait, Some(Side::Right)),
+                        Some((gait, "L")) => (gait, Some(Side::Left)),
+                        _ => (word, None),
+                    };
+                    Some(Try {
+                        figure,
+                        gait: Gait::named(gait)?,
+                        foot,
+                        n: trial.n,
+                        good: trial.good,
+                    })
+                })
+                .collect();
+            Pupil {
+                tries,
+                ..Pupil::new(expected)
+            }
+        })
+        .collect();
+    let mut learned = learning::learn(&pupils, model, &project.ledger);
+    // told already, when they were set the first time
+    learned.value.children = children::overridden(learned.value.children, &project.overrides).value;
+    learned
 }
 
 /// The figure of a trial: a marking of the layout, or a family at the lengths of the day.

@@ -8,9 +8,10 @@ use note::{Note, Noted, msg};
 use crate::checks::{age_holds, less_used, measured};
 use crate::child::{Ability, Child, Means, Skill, Speeds};
 use crate::entry::{Date, Entry};
+use crate::expected::{Expected, Reading};
 use crate::figures::{
-    FOOT, HOPS_RETEST, JUMP_BEST_SD, JUMP_COMFORT, JUMP_COMFORT_SD, JUMP_M, JUMP_RETEST, RUN_SPEED,
-    SCATTER, SITE_SHRINK, STATURE, WALK_SPEED, row,
+    FOOT, HOP_M, HOP_TAU, HOPS_RETEST, JUMP_BEST_SD, JUMP_COMFORT, JUMP_COMFORT_SD, JUMP_M,
+    JUMP_RETEST, JUMP_TAU, RUN_SPEED, SCATTER, SITE_SHRINK, STATURE, WALK_SPEED, row,
 };
 use crate::growth::stature;
 use crate::means::{adapted, pace};
@@ -22,6 +23,91 @@ const MEASURED: &str = "measured";
 /// A child for each entry that can stand; the notes tell of the others and of doubtful
 /// values. Ages are whole months from the birth month to the date's.
 pub fn roster(entries: &[Entry], date: Date, ledger: &Ledger) -> Noted<Vec<Child>> {
+    each(entries, date, ledger, |entry, known, site| {
+        child(entry.id.clone(), 1, known, entry.means, site, ledger)
+    })
+}
+
+/// The same children as age and body have them, with what was measured of their skills
+/// beside: what learning starts from. The notes are those of [`roster`].
+pub fn expected(entries: &[Entry], date: Date, ledger: &Ledger) -> Noted<Vec<Expected>> {
+    let mut beside = Vec::new();
+    let children = each(entries, date, ledger, |entry, known, site| {
+        let body = Measured {
+            jump: None,
+            hops: [None; 2],
+            ..*known
+        };
+        let site = Site {
+            stature: site.stature,
+            ..Site::NOBODY
+        };
+        let child = child(entry.id.clone(), 1, &body, entry.means, &site, ledger);
+        beside.push((
+            entry.group.clone(),
+            readings(known, child.foot, ledger),
+            cans(known),
+        ));
+        child
+    });
+    let value = std::iter::zip(children.value, beside)
+        .map(|(child, (group, readings, cans))| Expected {
+            child,
+            group,
+            readings,
+            cans,
+        })
+        .collect();
+    Noted {
+        value,
+        notes: children.notes,
+    }
+}
+
+/// What a measured best tells of comfortable reach, skill by skill: readings that alone move
+/// the age's figures to what [`roster`] has for a child of no class.
+fn readings(known: &Measured, foot: f64, ledger: &Ledger) -> BTreeMap<Skill, Reading> {
+    let age = known.age();
+    let mut readings = BTreeMap::new();
+    let jump = Jump::of(known, &Site::NOBODY, ledger);
+    if let Some(tau) = jump.tau {
+        let before = ledger.at_age(JUMP_TAU, age);
+        readings.extend(
+            Reading::between((jump.age + foot, before), (jump.child + foot, tau))
+                .map(|reading| (Skill::Jump, reading)),
+        );
+    }
+    if let Some(seen) = known.hop(ledger) {
+        let (m, tau) = (ledger.at_age(HOP_M, age), ledger.at_age(HOP_TAU, age));
+        let weight = ledger.number(HOPS_RETEST);
+        let after = (
+            weight * seen + (1.0 - weight) * m,
+            tau * libm::sqrt(1.0 - weight),
+        );
+        readings.extend(Reading::between((m, tau), after).map(|reading| (Skill::Hop, reading)));
+    }
+    readings
+}
+
+/// Whether what was measured shows that a skill is there, or that it is not.
+fn cans(known: &Measured) -> BTreeMap<Skill, bool> {
+    let jump = known.jump.map(|best| (Skill::Jump, best > 0.0));
+    let hop = match known.hops {
+        [Some(right), Some(left)] => Some(right > 0.0 || left > 0.0),
+        [Some(one), None] | [None, Some(one)] => (one > 0.0).then_some(true),
+        [None, None] => None,
+    };
+    jump.into_iter()
+        .chain(hop.map(|can| (Skill::Hop, can)))
+        .collect()
+}
+
+fn each(
+    entries: &[Entry],
+    date: Date,
+    ledger: &Ledger,
+    mut child: impl FnMut(&Entry, &Measured, &Site) -> Child,
+) -> Noted<Vec<Child>> {
     let mut notes = Vec::new();
     let known: Vec<(&Entry, Measured)> = entries
         .iter()
@@ -37,7 +123,7 @@ pub fn roster(entries: &[Entry], date: Date, ledger: &Ledger) -> Noted<Vec<Child
             let less_used = less_used(entry, known, ledger, &mut notes);
             Child {
                 less_used,
-                ..child(entry.id.clone(), 1, known, entry.means, &site, ledger)
+                ..child(entry, known, &site)
             }
         })
         .collect();
@@ -63,11 +149,6 @@ pub fn roster(entries: &[Entry], date: Date, ledger: &Ledger) -> Noted<Vec<Child
 pub fn counts(ages: &[(f64, u32)], ledger: &Ledger) -> Noted<Vec<Child>> {
     let mut notes = Vec::new();
     let mut value: Vec<Child> = Vec::new();
-    let nobody = Site {
-        stature: None,
-        jump: None,
-        hop: None,
-    };
     for (age, count) in ages.iter().filter(|(_, count)| *count > 0) {
         let months = age * 12.0;
         if !age_holds(&format!("{age}"), *age, None, ledger, &mut notes) {
@@ -86,7 +167,14 @@ pub fn counts(ages: &[(f64, u32)], ledger: &Ledger) -> Noted<Vec<Child>> {
             jump: None,
             hops: [None; 2],
         };
-        value.push(child(name, *count, &known, Means::Feet, &nobody, ledger));
+        value.push(child(
+            name,
+            *count,
+            &known,
+            Means::Feet,
+            &Site::NOBODY,
+            ledger,
+        ));
     }
     Noted { value, notes }
 }

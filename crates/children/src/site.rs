@@ -64,6 +64,13 @@ pub fn best_jump(age: f64, ledger: &Ledger) -> f64 {
 }
 
 impl Site {
+    /// A site where nobody was measured.
+    pub const NOBODY: Site = Site {
+        stature: None,
+        jump: None,
+        hop: None,
+    };
+
     /// Of the children measured.
     pub fn of(measured: &[Measured], ledger: &Ledger) -> Site {
         let shrunk = |offsets: Vec<f64>| {

@@ -3,7 +3,8 @@
 //! In at the door: a [`marking::Figure`], a [`children::Child`], a [`Gait`] and the [`Model`]
 //! that a ledger makes. Out: [`Footfall`], all that a plan records. One contact is
 //! `contact`, a cell's landing mass `landing`, the ways over a figure's cells `ways`, the
-//! kept routes `routes`, their chances over z `chance`, the verdict `verdict`, lanes `lane`.
+//! kept routes `routes`, their chances over z `chance`, the verdict `verdict`, lanes `lane`,
+//! what tries are judged by `odds`.
 //!
 //! Invariants: nothing is looked up by family but the one rule that water parts the
 //! banks of a brook; a gait is a row of [`GAITS`]; the answer does not depend on the number of
@@ -16,8 +17,8 @@ mod figures;
 mod gait;
 mod landing;
 mod lane;
-pub mod learn;
 mod normal;
+mod odds;
 mod routes;
 mod shares;
 mod size;
@@ -28,7 +29,7 @@ mod ways;
 pub use figures::{FIGURES, Model};
 pub use gait::{Contact, Flight, Follow, GAITS, Gait, Leads, Reach, Stand, sided};
 pub use landing::landing;
-pub use learn::{Try, learn};
+pub use odds::{Odds, chance_now, grid, odds};
 pub use shares::{left_out, shares};
 pub use size::{Crowd, Pupil, Range, Sized, size, size_for};
 pub use tread::{Activity, Curve, Footfall, Good, Route, class, tread};

@@ -197,7 +197,7 @@ pub fn class(
 }
 
 /// A found route of either kind.
-enum Path {
+pub(crate) enum Path {
     /// On cells.
     Cells(Vec<Step>),
     /// Along a lane.
@@ -262,15 +262,25 @@ pub(crate) fn go(
     footfall
 }
 
-/// The route that a child would take, and its pi at the nodes of the grid: the one chosen
-/// nearest to z = 0, else the longest.
+/// A route that a child would take.
+pub(crate) struct Taken {
+    /// Its number.
+    pub number: usize,
+    /// How it goes.
+    pub path: Path,
+    /// The lane that it runs along, if any, and its flights.
+    pub lane: Option<usize>,
+    pub n: usize,
+}
+
+/// The route that a child would take: the one chosen nearest to z = 0, else the longest.
 pub(crate) fn route_taken(
     ways: &Ways,
     goer: &Goer,
     foot: Option<Side>,
     nodes: &Nodes,
     landings: &[f64],
-) -> Option<(usize, Vec<f64>)> {
+) -> Option<Taken> {
     let mut judged = Judged::of(ways, goer, foot, nodes, landings);
     let chosen = judged
         .verdict
@@ -282,12 +292,14 @@ pub(crate) fn route_taken(
             .max_by(|(a, one), (b, other)| one.n.cmp(&other.n).then(b.cmp(a)))
             .map(|(number, _)| number)
     };
-    let route = chosen.or_else(longest)?;
-    let pi = match judged.paths.get(route)? {
-        Path::Cells(steps) => judged.chances.products(steps).last()?[..nodes.grid].to_vec(),
-        Path::Lane(treads) => vec![treads.iter().map(|tread| tread.p).product(); nodes.grid],
-    };
-    Some((route, pi))
+    let number = chosen.or_else(longest)?;
+    let route = judged.routes.get(number)?;
+    Some(Taken {
+        number,
+        lane: route.lane,
+        n: route.n,
+        path: judged.paths.swap_remove(number),
+    })
 }
 
 /// h and its fellows alone: what sizing asks for, many times over.

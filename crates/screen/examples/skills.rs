@@ -51,7 +51,7 @@ fn main() -> Result<(), Box<dyn std::error::Error>> {
             plan_page("Tern Street", &shown, &tongue, &ledger)
         }
         "animated" => animated(&clip().ok_or("no such skill")?, &skill, &tongue, &model),
-        "strip" => strip(&clip().ok_or("no such skill")?, 170.0, &skill, &tongue),
+        "strip" => strip(&clip().ok_or("no such skill")?, 170.0, &skill, &tongue, &model),
         other => return Err(format!("{other} is none of skills, plan, animated, strip").into()),
     };
     std::io::stdout().write_all(text.as_bytes())?;
@@ -102,7 +102,7 @@ fn going(figure: &Figure, child: &Child, model: &Model) -> Vec<Going> {
             let path = Path::on(figure, &way, child, model);
             if let Some(clip) = path.and_then(|path| Clip::of(&path, model)) {
                 all.push(Going {
-                    age: "5".into(),
+                    who: "5".into(),
                     sided: sides.len() > 1,
                     clip,
                 });

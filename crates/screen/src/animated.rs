@@ -11,14 +11,14 @@ use crate::strip::{ink, lines, numbers};
 use crate::svg::{escape, extent, foot, letter, number, spot, turn};
 
 /// Height in the air is drawn so many times as large, to be seen across a room.
-pub const HEIGHT: f64 = 2.0;
+pub const HEIGHT: f64 = 1.5;
 
 /// A clip as an SVG that moves: feet rise off their shadows, in a loop. Where less motion is
 /// asked for, numbered prints stand in their stead. Empty for a clip without prints.
 ///
 /// - `title`: what it is, for who cannot see it
 pub fn animated(clip: &Clip, title: &str, tongue: &Tongue, model: &Model) -> String {
-    let Some(ground) = extent(clip) else {
+    let Some(ground) = extent(clip, HEIGHT, model) else {
         return String::new();
     };
     let mm = clip.body.foot * 1000.0;

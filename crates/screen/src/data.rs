@@ -7,6 +7,7 @@ use note::msg;
 use serde_json::{Value, json};
 
 use crate::Tongue;
+use crate::animated::HEIGHT;
 use crate::svg::{Extent, extent, hops, letter, number, quad, ring, spot, turn};
 
 /// A clip and where the page's choices find it.
@@ -27,6 +28,15 @@ pub struct Choice {
     pub legend: String,
     /// Value and label of each alternative.
     pub options: Vec<(String, String)>,
+}
+
+impl Choice {
+    /// Offers an alternative, once.
+    pub fn offer(&mut self, value: &str, label: impl FnOnce() -> String) {
+        if self.options.iter().all(|(known, _)| known != value) {
+            self.options.push((value.to_owned(), label()));
+        }
+    }
 }
 
 /// Sentences that clips share, each kept once.
@@ -158,8 +168,8 @@ pub fn clip(
 }
 
 /// The ground of several clips together.
-pub fn ground<'a>(clips: impl Iterator<Item = &'a Clip>) -> Option<Extent> {
-    clips.filter_map(extent).reduce(Extent::with)
+pub fn ground<'a>(clips: impl Iterator<Item = &'a Clip>, model: &Model) -> Option<Extent> {
+    clips.filter_map(|clip| extent(clip, HEIGHT, model)).reduce(Extent::with)
 }
 
 /// The sentences of what is down, by their words.

@@ -28,6 +28,7 @@ function narrow() {
       input.parentElement.hidden = input.disabled = !has.has(input.value);
     }
     if (!inputs.some(input => input.checked && !input.disabled)) inputs.find(input => !input.disabled).checked = true;
+    inputs[0].closest('fieldset').hidden = has.size < 2;
     const value = form.elements[name].value;
     left = left.filter(one => one.by[at] === value);
   });
@@ -57,14 +58,20 @@ function show(next) {
   tell();
 }
 
-function foot(side, at, scale, into, kind = 'foot') {
-  return make('path', {class: `${kind} ${side}`, d: D.feet[side], 'vector-effect': 'non-scaling-stroke',
-    'stroke-width': 1.6, transform: `translate(${at[0]} ${at[1]})rotate(${at[2]})scale(${scale})`}, into);
+const put = (x, y, turn, scale) => `translate(${x} ${y})rotate(${turn})scale(${scale})`;
+
+// a foot in a group of its own, with a halo where there is paint below
+function foot(side, [x, y, turn], scale, into, kind) {
+  const it = make('g', {class: `${kind} ${side}`, transform: put(x, y, turn, scale)}, into);
+  const line = width => ({d: D.feet[side], 'vector-effect': 'non-scaling-stroke', 'stroke-width': width});
+  if (clip.ground !== null && kind !== 'shade') make('path', {class: 'halo', ...line(7)}, it);
+  make('path', {class: kind === 'shade' ? 'flat' : 'sole', ...line(1.6)}, it);
+  return it;
 }
 
 function drawStage() {
   const [x, y, w, h] = clip.box.map(Number), mm = clip.foot, scale = mm / 1000;
-  const high = 120, under = 60;
+  const high = 10, under = 30;
   stage.replaceChildren();
   stage.setAttribute('viewBox', `${x} ${y - high} ${w} ${h + high + under}`);
   if (clip.ground !== null) {
@@ -72,25 +79,25 @@ function drawStage() {
     paint.innerHTML = D.grounds[clip.ground];
   }
   const rule = make('g', {class: 'rule', 'stroke-width': 4}, stage);
-  const y0 = y + h + under - 26, x0 = x + 20;
+  const y0 = y + h + under - 20, x0 = x + 20;
   make('path', {d: `M${x0} ${y0 - 12}V${y0 + 12}M${x0} ${y0}H${x0 + 1000}M${x0 + 1000} ${y0 - 12}V${y0 + 12}`, fill: 'none'}, rule);
   make('text', {x: x0 + 500, y: y0 - 12, 'font-size': Math.max(44, w * 0.016)}, rule, D.words.metre);
   const lines = make('g', {class: 'lines', 'stroke-width': 6}, stage);
   for (const [d, flies] of clip.lines) make('path', {d, class: flies ? 'fly' : 'step', 'stroke-dasharray': flies ? 'none' : '0 20'}, lines);
   marks = [];
   for (const [side, px, py, turn, lands, lifts, stands] of clip.prints) {
-    if (!stands) marks.push({it: foot(side, [px, py, turn], scale, stage, 'print foot'), base: `print foot ${side}`, lands, lifts: lifts ?? clip.end});
+    if (!stands) marks.push({it: foot(side, [px, py, turn], scale, stage, 'print'), base: `print ${side}`, lands, lifts: lifts ?? clip.end});
   }
   for (const [count, cx, cy, lands] of clip.rings) {
     const it = make('g', {class: 'count', 'stroke-width': 5}, stage);
     make('circle', {cx, cy, r: mm * 0.27}, it);
     make('text', {x: cx, y: cy + mm * 0.125, 'font-size': mm * 0.36}, it, count);
-    marks.push({it, base: 'count', lands, lifts: Infinity, ring: true});
+    marks.push({it, base: 'count', lands, count, ring: true});
   }
   const now = make('g', {id: 'feet-now'}, stage);
   feet = {};
   for (const side of ['R', 'L']) feet[side] = {shade: foot(side, [0, 0, 0], scale, now, 'shade'), scale};
-  for (const side of ['R', 'L']) feet[side].it = foot(side, [0, 0, 0], scale, now);
+  for (const side of ['R', 'L']) feet[side].it = foot(side, [0, 0, 0], scale, now, 'foot');
 }
 
 const along = time => LABEL + (rhythm.clientWidth - LABEL - EDGE) * time / clip.end;
@@ -98,7 +105,7 @@ const along = time => LABEL + (rhythm.clientWidth - LABEL - EDGE) * time / clip.
 function drawRhythm() {
   const row = {L: 34, R: 62}, tall = 20, base = 88;
   rhythm.replaceChildren();
-  rhythm.setAttribute('viewBox', `0 0 ${rhythm.clientWidth || 1000} 112`);
+  rhythm.setAttribute('viewBox', `0 0 ${rhythm.clientWidth || 1000} 106`);
   const defs = make('defs', {}, rhythm);
   const slant = make('pattern', {id: 'slant', width: 7, height: 7, patternUnits: 'userSpaceOnUse', patternTransform: 'rotate(35)'}, defs);
   make('path', {d: 'M0 0V7', class: 'slant'}, slant);
@@ -111,7 +118,7 @@ function drawRhythm() {
   }
   for (let second = 0; second * 1000 <= clip.end; second++) {
     make('path', {class: 'tick', d: `M${along(second * 1000)} ${base}v6`}, rhythm);
-    make('text', {class: 'axis', x: along(second * 1000), y: 110}, rhythm, second ? second : fill(D.words.seconds, 0));
+    make('text', {class: 'axis', x: along(second * 1000), y: 105}, rhythm, second ? second : fill(D.words.seconds, 0));
   }
   let before = -1;
   for (const [lands, , , count, , kind] of clip.events) {
@@ -152,13 +159,13 @@ function render() {
   const time = less.matches ? (event(t)?.[0] ?? 0) : t;
   for (const side of ['R', 'L']) {
     const [x, y, turn, height] = pose(side, t), {it, shade, scale} = feet[side];
-    it.setAttribute('transform', `translate(${x} ${y - height * D.height})rotate(${turn})scale(${scale})`);
-    shade.setAttribute('transform', `translate(${x} ${y})rotate(${turn})scale(${scale})`);
+    it.setAttribute('transform', put(x, y - height * D.height, turn, scale));
+    shade.setAttribute('transform', put(x, y, turn, scale));
     shade.style.display = height > 0.5 ? '' : 'none';
   }
   const current = event(time);
   for (const mark of marks) {
-    const past = mark.lands <= time, now = mark.ring ? current && current[3] && past && mark.lands <= time && mark.it.lastChild.textContent == current[3] : past && time < mark.lifts;
+    const past = mark.lands <= time, now = past && (mark.ring ? current?.[3] === mark.count : time < mark.lifts);
     mark.it.setAttribute('class', mark.base + (now ? ' now' : past ? ' past' : ''));
   }
   const down = word(t);
@@ -169,7 +176,7 @@ function render() {
     sign.replaceChildren();
     for (const [side, x] of [['L', -22], ['R', 22]]) {
       const up = down !== 'B' && down !== side;
-      foot(side, [x, 0, -90], 0.078, sign).setAttribute('class', `foot ${side}${up ? ' up' : ''}`);
+      foot(side, [x, 0, -90], 0.078, sign, up ? 'up' : 'foot');
     }
   }
   head.setAttribute('transform', `translate(${along(time)} 0)`);
@@ -177,12 +184,6 @@ function render() {
   range.setAttribute('aria-valuetext', `${seconds(t)}, ${D.moments[down]}`);
   const at = current ? clip.events.indexOf(current) : -1;
   order.forEach((it, nth) => it && it.classList.toggle('now', nth === at));
-  order.forEach((it, nth) => {
-    if (!it) return;
-    it.style.fontWeight = nth === at ? 700 : '';
-    it.style.color = nth === at ? 'var(--ink)' : '';
-    it.style.borderBottom = nth === at ? '3px solid' : '';
-  });
 }
 
 const seconds = time => fill(D.words.seconds, (time / 1000).toFixed(2).replace('.', D.words.mark));

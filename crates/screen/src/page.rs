@@ -152,10 +152,19 @@ fn fieldset(out: &mut String, choice: &Choice) {
             "<label class=\"switch\"><input type=\"radio\" name=\"{}\" value=\"{}\"><span>{}</span></label>",
             choice.name,
             escape(value),
-            escape(label)
+            escape(&capital(label))
         );
     }
     out.push_str("</div></fieldset>\n");
+}
+
+/// A label begins with a capital.
+fn capital(label: &str) -> String {
+    let mut letters = label.chars();
+    match letters.next() {
+        Some(first) => first.to_uppercase().chain(letters).collect(),
+        None => String::new(),
+    }
 }
 
 /// The figures of the ledger that the page rests on, with their standing.

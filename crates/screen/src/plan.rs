@@ -9,6 +9,7 @@ use motion::{Clip, Model, early};
 use note::msg;
 
 use crate::Tongue;
+use crate::animated::HEIGHT;
 use crate::data::{Choice, Chosen, WELL, form};
 use crate::page::{Page, page};
 use crate::svg::{Extent, extent, letter, number, spot};
@@ -25,8 +26,8 @@ pub struct Shown<'a> {
 
 /// A route done well.
 pub struct Going {
-    /// Who goes: years, as they are said.
-    pub age: String,
+    /// Who goes, as the reader knows them: an age, or a child's code.
+    pub who: String,
     /// Whether left and right lead differ.
     pub sided: bool,
     /// The route in time.
@@ -40,29 +41,36 @@ pub fn plan_page(name: &str, shown: &[Shown], tongue: &Tongue, ledger: &Ledger) 
     let (mut clips, mut grounds) = (Vec::new(), Vec::new());
     let mut choices = [
         ("marking", "screen-marking"),
-        ("going", "screen-going"),
+        ("gait", "screen-skill"),
+        ("lead", "screen-lead"),
         ("form", "screen-form"),
+        ("who", "screen-who"),
     ]
     .map(|(name, legend)| Choice {
         name,
         legend: tongue.word(legend),
         options: Vec::new(),
     });
-    let [markings, goings, forms] = &mut choices;
-    forms.options.push((WELL.to_owned(), form(None, tongue)));
+    let [markings, gaits, leads, forms, whos] = &mut choices;
+    forms.offer(WELL, || form(None, tongue));
     let mut opens = Vec::new();
     for one in shown.iter().filter(|one| !one.going.is_empty()) {
         let marking = grounds.len().to_string();
+<<<<<<< HEAD
         markings
             .options
             .push((marking.clone(), one.name.to_owned()));
+=======
+        markings.offer(&marking, || one.name.to_owned());
+>>>>>>> main
         let room = painted(one.figure)
             .into_iter()
-            .chain(one.going.iter().filter_map(|going| extent(&going.clip)))
+            .chain(one.going.iter().filter_map(|going| extent(&going.clip, HEIGHT, &model)))
             .reduce(Extent::with);
         let Some(room) = room else { continue };
         for going in &one.going {
             let clip = &going.clip;
+<<<<<<< HEAD
             let foot = if going.sided {
                 letter(clip.lead).to_string()
             } else {
@@ -81,21 +89,32 @@ pub fn plan_page(name: &str, shown: &[Shown], tongue: &Tongue, ledger: &Ledger) 
                     goings.options.push((value.clone(), label));
                     value
                 }
+=======
+            let lead = if going.sided { letter(clip.lead).to_string() } else { "none".to_owned() };
+            gaits.offer(clip.gait, || tongue.say(&msg!("page-gait", gait = clip.gait)));
+            leads.offer(&lead, || tongue.say(&msg!("screen-lead-foot", foot = &lead)));
+            whos.offer(&going.who, || going.who.clone());
+            let by = |form: &str| {
+                [&marking, clip.gait, &lead, form, &going.who].map(str::to_owned).to_vec()
+>>>>>>> main
             };
-            let by = |form: &str| vec![marking.clone(), value.clone(), form.to_owned()];
             if opens.is_empty() {
                 opens = by(WELL);
             }
             let ground = Some(grounds.len());
             for row in early(clip.skill).filter(|_| clip.gait == clip.skill.word()) {
+<<<<<<< HEAD
                 if forms.options.iter().all(|(known, _)| known != row.name) {
                     forms
                         .options
                         .push((row.name.to_owned(), form(Some(row.name), tongue)));
                 }
+=======
+>>>>>>> main
                 let early = row.of(clip, &model);
                 // a row that finds nothing to change in a short route shows nothing
                 if early.prints != clip.prints {
+                    forms.offer(row.name, || form(Some(row.name), tongue));
                     clips.push((
                         Chosen {
                             by: by(row.name),

@@ -5,7 +5,6 @@ use footfall::Gait;
 use ledger::Ledger;
 use motion::{Clip, EARLY, Model, Path, early};
 use note::msg;
-use words::Language;
 
 use crate::Tongue;
 use crate::data::{Choice, Chosen, WELL, form, ground};
@@ -35,9 +34,13 @@ pub fn skills_page(tongue: &Tongue, ledger: &Ledger) -> String {
                 };
                 let by = |form: &str| {
                     let foot = if lead == Side::Right { "R" } else { "L" };
+<<<<<<< HEAD
                     [skill.word(), form, foot, &age.to_string()]
                         .map(str::to_owned)
                         .to_vec()
+=======
+                    [skill.word(), foot, form, &age.to_string()].map(str::to_owned).to_vec()
+>>>>>>> main
                 };
                 for row in early(skill) {
                     clips.push(Chosen {
@@ -55,18 +58,22 @@ pub fn skills_page(tongue: &Tongue, ledger: &Ledger) -> String {
         }
     }
     // one scale for all, so that a leap is seen to be longer than a hop
-    let room = ground(clips.iter().map(|chosen| &chosen.clip));
+    let room = ground(clips.iter().map(|chosen| &chosen.clip), &model);
     let title = tongue.word("screen-skills");
     page(
         &Page {
             title: &title,
             choices: choices(tongue),
+<<<<<<< HEAD
             opens: vec![
                 Skill::Gallop.word().into(),
                 WELL.into(),
                 "R".into(),
                 OPENS.to_string(),
             ],
+=======
+            opens: vec![Skill::Gallop.word().into(), "R".into(), WELL.into(), OPENS.to_string()],
+>>>>>>> main
             clips: clips
                 .into_iter()
                 .filter_map(|chosen| Some((chosen, room?)))
@@ -84,11 +91,14 @@ fn choices(tongue: &Tongue) -> Vec<Choice> {
         let label = tongue.say(&msg!("page-gait", gait = skill.word()));
         (skill.word().to_owned(), label)
     });
-    let mut forms = vec![(WELL.to_owned(), form(None, tongue))];
+    let mut forms = Choice {
+        name: "form",
+        legend: tongue.word("screen-form"),
+        options: Vec::new(),
+    };
+    forms.offer(WELL, || form(None, tongue));
     for row in EARLY {
-        if forms.iter().all(|(name, _)| name != row.name) {
-            forms.push((row.name.to_owned(), form(Some(row.name), tongue)));
-        }
+        forms.offer(row.name, || form(Some(row.name), tongue));
     }
     let leads = ["R", "L"].map(|foot| {
         let label = tongue.say(&msg!("screen-lead-foot", foot = foot));
@@ -105,15 +115,11 @@ fn choices(tongue: &Tongue) -> Vec<Choice> {
             options: skills.to_vec(),
         },
         Choice {
-            name: "form",
-            legend: tongue.word("screen-form"),
-            options: forms,
-        },
-        Choice {
             name: "lead",
             legend: tongue.word("screen-lead"),
             options: leads.to_vec(),
         },
+        forms,
         Choice {
             name: "age",
             legend: tongue.word("screen-age"),
@@ -122,17 +128,18 @@ fn choices(tongue: &Tongue) -> Vec<Choice> {
     ]
 }
 
-/// A tongue of one language in metres.
-pub fn tongue(language: Language) -> Tongue<'static> {
-    Tongue {
-        catalogue: words::Catalogue::of(language),
-        units: unit::Units::Metres,
-    }
-}
-
 #[cfg(test)]
 mod tests {
+    use words::Language;
+
     use super::*;
+
+    fn tongue(language: Language) -> Tongue<'static> {
+        Tongue {
+            catalogue: words::Catalogue::of(language),
+            units: unit::Units::Metres,
+        }
+    }
 
     fn html(language: Language) -> String {
         let ledger = Ledger::shipped().expect("the shipped ledger reads");

@@ -3,7 +3,7 @@
 use std::fmt::Write;
 
 use children::Side;
-use motion::Clip;
+use motion::{Clip, Model};
 
 use crate::Tongue;
 use crate::animated::{resting, shown};
@@ -20,8 +20,8 @@ const CAP_OF_EM: f64 = 0.668;
 
 /// A clip as a still drawing, `width` millimetres of paper wide: feet true to scale. Empty
 /// for a clip without prints.
-pub fn strip(clip: &Clip, width: f64, title: &str, tongue: &Tongue) -> String {
-    let Some(ground) = extent(clip) else {
+pub fn strip(clip: &Clip, width: f64, title: &str, tongue: &Tongue, model: &Model) -> String {
+    let Some(ground) = extent(clip, 0.0, model) else {
         return String::new();
     };
     let mm = clip.body.foot * 1000.0;

@@ -5,7 +5,7 @@ use std::fmt::Write;
 use children::Side;
 use footfall::Contact;
 use geo::Coord;
-use motion::{Clip, Print, Role, outline};
+use motion::{Clip, Model, Print, Role, Track, outline};
 
 /// A number with at most two decimals and no tail.
 pub fn number(value: f64) -> String {
@@ -39,12 +39,7 @@ pub fn foot(side: Side, length: f64) -> String {
     for ring in outline(side) {
         for (at, spot) in ring.iter().enumerate() {
             let pen = if at == 0 { 'M' } else { 'L' };
-            _ = write!(
-                path,
-                "{pen}{} {}",
-                number(spot.x * length),
-                number(-spot.y * length)
-            );
+            _ = write!(path, "{pen}{} {}", number(spot.x * length), number(-spot.y * length));
         }
         path.push('Z');
     }
@@ -76,8 +71,7 @@ impl Extent {
     }
 
     pub fn with(self, other: Extent) -> Extent {
-        let pick =
-            |a: [f64; 2], b: [f64; 2], f: fn(f64, f64) -> f64| [f(a[0], b[0]), f(a[1], b[1])];
+        let pick = |a: [f64; 2], b: [f64; 2], f: fn(f64, f64) -> f64| [f(a[0], b[0]), f(a[1], b[1])];
         Extent {
             low: pick(self.low, other.low, f64::min),
             high: pick(self.high, other.high, f64::max),
@@ -99,9 +93,18 @@ pub fn turn(toes: f64) -> f64 {
     -toes.to_degrees()
 }
 
-/// All the ground that a clip's feet and their numbers take, millimetres.
-pub fn extent(clip: &Clip) -> Option<Extent> {
+/// All that a clip's feet and their numbers take on a drawing, millimetres; a foot in the air is
+/// drawn so many times its height further up.
+pub fn extent(clip: &Clip, rise: f64, model: &Model) -> Option<Extent> {
     let foot = clip.body.foot * 1000.0;
+    let raised = [Side::Right, Side::Left]
+        .into_iter()
+        .flat_map(|side| Track::of(clip, side, model).keys)
+        .filter(|key| rise > 0.0 && key.height > 0.0)
+        .map(|key| {
+            let up = Coord { x: 0.0, y: rise * key.height };
+            Extent::round(key.at + up, 0.55 * foot)
+        });
     clip.prints
         .iter()
         .map(|print| {
@@ -114,6 +117,7 @@ pub fn extent(clip: &Clip) -> Option<Extent> {
                 None => own,
             }
         })
+        .chain(raised)
         .reduce(Extent::with)
 }
 
@@ -124,9 +128,10 @@ pub fn ring(clip: &Clip, print: &Print) -> Option<[f64; 2]> {
     if print.role != Role::Contact {
         return None;
     }
-    let twin = clip.prints.iter().any(|other| {
-        other.role == Role::Contact && other.count == print.count && other.side != print.side
-    });
+    let twin = clip
+        .prints
+        .iter()
+        .any(|other| other.role == Role::Contact && other.count == print.count && other.side != print.side);
     if twin && print.side == Side::Left {
         return None;
     }
@@ -147,8 +152,6 @@ pub struct Hop {
     /// Ends and knee of a quadratic curve, millimetres.
     pub curve: [[f64; 2]; 3],
     pub flies: bool,
-    /// Contact that it leads to.
-    pub count: usize,
 }
 
 /// One line a foot: solid for a flight, dotted on the ground (look, section 3).
@@ -165,16 +168,15 @@ pub fn hops(clip: &Clip) -> Vec<Hop> {
             let [from, to] = pair else { continue };
             let flies = flights.iter().any(|(_, end)| (end - to.lands).abs() < 1e-9);
             if let Some(curve) = curve(from, to, clip.body.foot) {
-                hops.push(Hop {
-                    curve,
-                    flies,
-                    count: to.count,
-                });
+                hops.push(Hop { curve, flies });
             }
         }
     }
     hops
 }
+
+/// Metres: a foot that comes down nearer than this has not moved on.
+const MOVED: f64 = 0.03;
 
 fn curve(from: &Print, to: &Print, foot: f64) -> Option<[[f64; 2]; 3]> {
     let way = to.at - from.at;
@@ -186,14 +188,17 @@ fn curve(from: &Print, to: &Print, foot: f64) -> Option<[[f64; 2]; 3]> {
         foot * (0.22 + 0.33 * along)
     };
     let (start, end) = (clear(from), clear(to));
-    if length <= start + end {
+    let sign = if to.side == Side::Left { 1.0 } else { -1.0 };
+    let out = Coord { x: -ahead.y, y: ahead.x } * sign;
+    if length < MOVED {
         return None;
     }
-    let sign = if to.side == Side::Left { 1.0 } else { -1.0 };
-    let aside = Coord {
-        x: -ahead.y,
-        y: ahead.x,
-    } * (sign * (0.3 * length).min(0.55 * foot));
+    if length <= start + end {
+        // too near for a line from toes to heel: it goes round inside, the number stands outside
+        let (a, b) = (from.at - out * (0.24 * foot), to.at - out * (0.24 * foot));
+        return Some([spot(a), spot((a + b) / 2.0 - out * (0.4 * foot)), spot(b)]);
+    }
+    let aside = out * (0.3 * length).min(0.55 * foot);
     let (a, b) = (from.at + ahead * start, to.at - ahead * end);
     Some([spot(a), spot((a + b) / 2.0 + aside), spot(b)])
 }
@@ -210,22 +215,13 @@ mod tests {
 
     #[test]
     fn numbers_are_short_and_never_minus_nought() {
-        for (value, text) in [
-            (0.0, "0"),
-            (-0.001, "0"),
-            (1.5, "1.5"),
-            (-12.345, "-12.35"),
-            (3.0, "3"),
-        ] {
+        for (value, text) in [(0.0, "0"), (-0.001, "0"), (1.5, "1.5"), (-12.345, "-12.35"), (3.0, "3")] {
             assert_eq!(number(value), text);
         }
     }
 
     #[test]
     fn nothing_of_a_name_is_taken_for_markup() {
-        assert_eq!(
-            escape("<a b=\"c\">&'"),
-            "&lt;a b=&quot;c&quot;&gt;&amp;&#39;"
-        );
+        assert_eq!(escape("<a b=\"c\">&'"), "&lt;a b=&quot;c&quot;&gt;&amp;&#39;");
     }
 }

@@ -2,7 +2,7 @@
 
 mod brute;
 mod lanes;
-mod learns;
+mod odds;
 mod oracle;
 mod page;
 mod play;

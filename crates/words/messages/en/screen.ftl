@@ -3,17 +3,13 @@ screen-skills = What feet do
 screen-plan = { $name }: what feet do
 screen-skill = Skill
 screen-marking = Marking
-screen-going = Who and how
-screen-going-of = { $gait }, { $age } years, { $foot ->
-    [R] right foot leads
-    [L] left foot leads
-   *[none] both sides
- }
+screen-who = Who
 screen-form = Form
 screen-lead = Leads
 screen-lead-foot = { $foot ->
     [R] right foot
-   *[L] left foot
+    [L] left foot
+   *[none] either foot
  }
 screen-age = Age, years
 screen-age-of = { $years }
@@ -42,7 +38,7 @@ screen-start = Ready: both feet down
 screen-playing = Playing: { $feet }
 screen-no-flight = This clip has no flight.
 screen-order = Feet in order
-screen-height = Feet are true to scale; height in the air is drawn twice as large.
+screen-height = Feet are true to scale; height in the air is drawn half as large again.
 screen-model = Model feet, drawn from figures: no child was filmed, and no child must look like this. Show a skill on level, dry ground with room to run out.
 screen-still = Less motion is asked for: the prints are numbered and nothing moves. Play marks them in time.
 screen-figures = Where the figures come from
@@ -54,6 +50,5 @@ screen-standing-of = { $standing ->
     [memory] from memory
    *[practice] common practice
  }
-screen-strip = { $gait } at { $years } years, { $form }: { $feet }
 screen-metre = 1 m
 screen-keys = On the time bar, left and right arrows go by contact, F goes to the next flight, the space bar plays and pauses.

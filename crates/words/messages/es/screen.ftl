@@ -3,17 +3,13 @@ screen-skills = Qué hacen los pies
 screen-plan = { $name }: qué hacen los pies
 screen-skill = Destreza
 screen-marking = Marca
-screen-going = Quién y cómo
-screen-going-of = { $gait }, { $age } años, { $foot ->
-    [R] guía el pie derecho
-    [L] guía el pie izquierdo
-   *[none] los dos lados
- }
+screen-who = Quién
 screen-form = Forma
 screen-lead = Guía
 screen-lead-foot = { $foot ->
     [R] pie derecho
-   *[L] pie izquierdo
+    [L] pie izquierdo
+   *[none] cualquier pie
  }
 screen-age = Edad, años
 screen-age-of = { $years }
@@ -42,7 +38,7 @@ screen-start = Listo: los dos pies apoyados
 screen-playing = En marcha: { $feet }
 screen-no-flight = Esta secuencia no tiene vuelo.
 screen-order = Los pies en orden
-screen-height = Los pies están a escala; la altura en el aire se dibuja al doble.
+screen-height = Los pies están a escala; la altura en el aire se dibuja aumentada a una vez y media.
 screen-model = Pies de modelo, dibujados a partir de cifras: no se filmó a ningún niño y ningún niño tiene que verse así. Muestre la destreza en suelo llano y seco, con espacio para frenar.
 screen-still = Se pide menos movimiento: las huellas van numeradas y nada se mueve. Al reproducir se marcan a tiempo.
 screen-figures = De dónde salen las cifras
@@ -54,6 +50,5 @@ screen-standing-of = { $standing ->
     [memory] de memoria
    *[practice] práctica común
  }
-screen-strip = { $gait } a los { $years } años, { $form }: { $feet }
 screen-metre = 1 m
 screen-keys = En la barra de tiempo, las flechas izquierda y derecha van de apoyo en apoyo, F va al vuelo siguiente y la barra espaciadora reproduce y detiene.
