@@ -121,12 +121,7 @@ pub fn clean(rings: impl Iterator<Item = Vec<Coord<f64>>>, rule: FillRule) -> Mu
         return MultiPolygon(Vec::new());
     }
     let ring = |corners: Vec<[f64; 2]>| {
-        let mut ring = LineString(
-            corners
-                .into_iter()
-                .map(|[x, y]| coord! { x: x, y: y })
-                .collect(),
-        );
+        let mut ring = LineString(corners.into_iter().map(|[x, y]| coord! { x: x, y: y }).collect());
         ring.close();
         ring
     };
@@ -135,11 +130,7 @@ pub fn clean(rings: impl Iterator<Item = Vec<Coord<f64>>>, rule: FillRule) -> Mu
         let outer = rings.next()?;
         Some(Polygon::new(outer, rings.collect()))
     });
-    MultiPolygon(
-        shapes
-            .filter(|shape| shape.unsigned_area() > NOTHING)
-            .collect(),
-    )
+    MultiPolygon(shapes.filter(|shape| shape.unsigned_area() > NOTHING).collect())
 }
 
 /// What of each layer is seen, the last on top; layers of one ink come together.

@@ -19,7 +19,7 @@ mod say;
 mod track;
 
 pub use clip::{Clip, Print, Role};
-pub use early::{EARLY, Early, Edit, Scope, Which, early};
+pub use early::{EARLY, Edit, Early, Scope, Which, early};
 pub use figures::{FIGURES, Model};
 pub use foot::{HEEL, SOLE, outline};
 pub use path::{Body, Path, Stop, Way};

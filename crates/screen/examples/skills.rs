@@ -86,10 +86,7 @@ fn going(figure: &Figure, child: &Child, model: &Model) -> Vec<Going> {
         };
         for side in &sides {
             let told = footfall::tread(figure, child, &gait, Some(*side), &model.feet);
-            let likely = told
-                .routes
-                .iter()
-                .filter(|route| route.pi_0 >= 0.3 && route.n > 1);
+            let likely = told.routes.iter().filter(|route| route.pi_0 >= 0.3 && route.n > 1);
             let Some(route) = likely.max_by_key(|route| route.n.min(12)) else {
                 continue;
             };
@@ -109,10 +106,6 @@ fn going(figure: &Figure, child: &Child, model: &Model) -> Vec<Going> {
             }
         }
     }
-    all.sort_by_key(|going| {
-        Skill::ALL
-            .iter()
-            .position(|skill| *skill == going.clip.skill)
-    });
+    all.sort_by_key(|going| Skill::ALL.iter().position(|skill| *skill == going.clip.skill));
     all
 }

@@ -56,11 +56,7 @@ pub fn animated(clip: &Clip, title: &str, tongue: &Tongue, model: &Model) -> Str
         "@media(prefers-reduced-motion:reduce){.go{animation:none;display:none}\
          .still{display:inline}.trace{opacity:1}}</style>",
     );
-    _ = write!(
-        out,
-        "<g class=\"still\">{}</g><g class=\"trace\">",
-        lines(clip)
-    );
+    _ = write!(out, "<g class=\"still\">{}</g><g class=\"trace\">", lines(clip));
     for print in clip.prints.iter().filter(|print| shown(print)) {
         out.push_str(&resting(print, mm));
     }

@@ -112,8 +112,7 @@ pub fn clip(
         .prints
         .iter()
         .filter_map(|print| {
-            ring(clip, print)
-                .map(|[x, y]| json!([print.count, whole(x), whole(y), ms(print.lands)]))
+            ring(clip, print).map(|[x, y]| json!([print.count, whole(x), whole(y), ms(print.lands)]))
         })
         .collect();
     let lines: Vec<Value> = hops(clip)
@@ -174,12 +173,7 @@ pub fn ground<'a>(clips: impl Iterator<Item = &'a Clip>, model: &Model) -> Optio
 
 /// The sentences of what is down, by their words.
 pub fn moments(tongue: &Tongue) -> Value {
-    let pairs = Down::ALL.map(|down| {
-        (
-            down.word().to_owned(),
-            json!(tongue.say(&motion::moment(down))),
-        )
-    });
+    let pairs = Down::ALL.map(|down| (down.word().to_owned(), json!(tongue.say(&motion::moment(down)))));
     Value::Object(pairs.into_iter().collect())
 }
 

@@ -131,13 +131,12 @@ pub fn page(page: &Page, tongue: &Tongue, ledger: &Ledger, model: &Model) -> Str
 /// The sign: a cell with its three joints (look, section 1).
 const SIGN: &str = "<circle r=\"32\" fill=\"none\" stroke=\"currentColor\" stroke-width=\"24\"/>\
     <path stroke=\"var(--ground)\" stroke-width=\"7\" d=\"M0-50V-18M-14 50V10M14 50V10\"/>";
-const BACK: &str =
-    "<svg viewBox=\"0 0 24 24\" aria-hidden=\"true\"><path d=\"M7 5v14M18 5l-8 7 8 7z\"/></svg>";
-const ON: &str =
-    "<svg viewBox=\"0 0 24 24\" aria-hidden=\"true\"><path d=\"M17 5v14M6 5l8 7-8 7z\"/></svg>";
+const BACK: &str = "<svg viewBox=\"0 0 24 24\" aria-hidden=\"true\"><path d=\"M7 5v14M18 5l-8 7 8 7z\"/></svg>";
+const ON: &str = "<svg viewBox=\"0 0 24 24\" aria-hidden=\"true\"><path d=\"M17 5v14M6 5l8 7-8 7z\"/></svg>";
 const PLAY: &str = "<svg viewBox=\"0 0 24 24\" aria-hidden=\"true\"><path class=\"go\" d=\"M7 4l12 8-12 8z\"/>\
     <path class=\"halt\" d=\"M7 5v14M17 5v14\"/></svg>";
-const FLIGHT: &str = "<svg viewBox=\"0 0 24 24\" aria-hidden=\"true\"><path class=\"open\" d=\"M3 18C7 3 17 3 21 18M21 18l-5-2M21 18l1-5\"/></svg>";
+const FLIGHT: &str =
+    "<svg viewBox=\"0 0 24 24\" aria-hidden=\"true\"><path class=\"open\" d=\"M3 18C7 3 17 3 21 18M21 18l-5-2M21 18l1-5\"/></svg>";
 
 fn fieldset(out: &mut String, choice: &Choice) {
     _ = write!(
@@ -178,16 +177,12 @@ fn figures(out: &mut String, tongue: &Tongue, ledger: &Ledger) {
         escape(&tongue.word("screen-value")),
         escape(&tongue.word("screen-standing")),
     );
-    let cited = ledger.cited().filter(|figure| {
-        figure.key.starts_with("motion.") || figure.key.starts_with("footfall.rate.")
-    });
+    let cited = ledger
+        .cited()
+        .filter(|figure| figure.key.starts_with("motion.") || figure.key.starts_with("footfall.rate."));
     for figure in cited {
         let values: Vec<String> = figure.values.iter().map(f64::to_string).collect();
-        let unit = if figure.unit == "1" {
-            String::new()
-        } else {
-            format!(" {}", figure.unit)
-        };
+        let unit = if figure.unit == "1" { String::new() } else { format!(" {}", figure.unit) };
         let standing = match figure.standing {
             Standing::Published => "published",
             Standing::Practice => "practice",

@@ -56,13 +56,7 @@ pub fn plan_page(name: &str, shown: &[Shown], tongue: &Tongue, ledger: &Ledger) 
     let mut opens = Vec::new();
     for one in shown.iter().filter(|one| !one.going.is_empty()) {
         let marking = grounds.len().to_string();
-<<<<<<< HEAD
-        markings
-            .options
-            .push((marking.clone(), one.name.to_owned()));
-=======
         markings.offer(&marking, || one.name.to_owned());
->>>>>>> main
         let room = painted(one.figure)
             .into_iter()
             .chain(one.going.iter().filter_map(|going| extent(&going.clip, HEIGHT, &model)))
@@ -70,47 +64,18 @@ pub fn plan_page(name: &str, shown: &[Shown], tongue: &Tongue, ledger: &Ledger) 
         let Some(room) = room else { continue };
         for going in &one.going {
             let clip = &going.clip;
-<<<<<<< HEAD
-            let foot = if going.sided {
-                letter(clip.lead).to_string()
-            } else {
-                "none".to_owned()
-            };
-            let label = tongue.say(&msg!(
-                "screen-going-of",
-                gait = tongue.say(&msg!("page-gait", gait = clip.gait)),
-                age = &going.age,
-                foot = foot
-            ));
-            let value = match goings.options.iter().position(|(_, known)| *known == label) {
-                Some(at) => at.to_string(),
-                None => {
-                    let value = goings.options.len().to_string();
-                    goings.options.push((value.clone(), label));
-                    value
-                }
-=======
             let lead = if going.sided { letter(clip.lead).to_string() } else { "none".to_owned() };
             gaits.offer(clip.gait, || tongue.say(&msg!("page-gait", gait = clip.gait)));
             leads.offer(&lead, || tongue.say(&msg!("screen-lead-foot", foot = &lead)));
             whos.offer(&going.who, || going.who.clone());
             let by = |form: &str| {
                 [&marking, clip.gait, &lead, form, &going.who].map(str::to_owned).to_vec()
->>>>>>> main
             };
             if opens.is_empty() {
                 opens = by(WELL);
             }
             let ground = Some(grounds.len());
             for row in early(clip.skill).filter(|_| clip.gait == clip.skill.word()) {
-<<<<<<< HEAD
-                if forms.options.iter().all(|(known, _)| known != row.name) {
-                    forms
-                        .options
-                        .push((row.name.to_owned(), form(Some(row.name), tongue)));
-                }
-=======
->>>>>>> main
                 let early = row.of(clip, &model);
                 // a row that finds nothing to change in a short route shows nothing
                 if early.prints != clip.prints {
@@ -156,9 +121,7 @@ fn painted(figure: &Figure) -> Option<Extent> {
         .paint
         .iter()
         .flat_map(|paint| paint.polygon.exterior().coords());
-    spots
-        .map(|at| Extent::round(*at, 60.0))
-        .reduce(Extent::with)
+    spots.map(|at| Extent::round(*at, 60.0)).reduce(Extent::with)
 }
 
 /// The painted shapes: filled with their paint, outlined so that light ones show on paper.

@@ -82,11 +82,7 @@ fn rhythm(out: &mut String, clip: &Clip, [left, top]: [f64; 2], width: f64, tong
     }
     for print in &clip.prints {
         let lifts = print.lifts.unwrap_or(clip.end);
-        let fill = if print.side == Side::Right {
-            "var(--ink)"
-        } else {
-            "var(--panel)"
-        };
+        let fill = if print.side == Side::Right { "var(--ink)" } else { "var(--panel)" };
         _ = write!(
             out,
             "<rect class=\"bar {}\" fill=\"{fill}\" x=\"{}\" y=\"{}\" width=\"{}\" height=\"{}\" rx=\".6\"/>",
