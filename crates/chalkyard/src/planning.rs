@@ -111,6 +111,7 @@ pub fn class(project: &Project, yard: &Yard, notes: &mut Vec<Note>) -> Option<Cl
         counts,
         week,
         time,
+        learned,
     })
 }
 

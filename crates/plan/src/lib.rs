@@ -11,6 +11,7 @@ mod children;
 mod footfall;
 mod ground;
 mod layout;
+mod learned;
 mod markings;
 mod round;
 mod sources;
@@ -25,6 +26,7 @@ pub use children::{Ability, Child, Speeds};
 pub use footfall::{Footfall, Good, Route as Way};
 pub use ground::{Blocked, Ground, Position, Ring, Route};
 pub use layout::{AtBudget, Candidate, Check, Layout};
+pub use learned::{Band, Change, Effect, Learned, Told};
 pub use markings::{Cell, Laid, Lane, Marking, Paint};
 pub use round::{millionth, round_to, tenth_of_a_micron};
 pub use sources::Source;
@@ -53,6 +55,9 @@ pub struct Plan {
     /// Who will play.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub children: Option<Vec<Child>>,
+    /// What the class has shown by bests, tries and checks; left out where nothing was seen.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub learned: Option<Learned>,
     /// The figures, where they lie.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub markings: Option<Vec<Marking>>,
@@ -80,6 +85,7 @@ impl Plan {
             survey: None,
             ground: None,
             children: None,
+            learned: None,
             markings: None,
             footfall: None,
             layout: None,

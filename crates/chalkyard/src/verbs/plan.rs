@@ -192,6 +192,7 @@ impl Told {
 fn fill(record: &mut Record, walked: &Surveyed, class: &Class, planned: &Planned, told: &Told) {
     let project = &walked.project;
     record.children = Some(class.children.iter().map(plan::Child::of).collect());
+    record.learned = plan::Learned::of(&class.learned);
     let marking = |(marking, figure): (&Marking, &Figure)| {
         let laid = Laid {
             name: &marking.name,

@@ -7,6 +7,7 @@
 
 pub mod director;
 pub mod footprints;
+mod learned;
 pub mod marking_page;
 pub mod painter;
 pub mod reckoning;
@@ -109,6 +110,7 @@ pub fn plan_papers(sheet: &Sheet, planned: &Planned) -> Result<Vec<u8>, Fault> {
     for number in 0..planned.figures.len() {
         marking_page::write(&mut paper, sheet, planned, number);
     }
+    learned::write(&mut paper, sheet, planned);
     paper.page_break();
     reckoning::write(&mut paper, sheet, planned);
     paper.press()

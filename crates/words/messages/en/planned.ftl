@@ -251,3 +251,29 @@ page-base-unit-cm = (cm)
 page-base-unit-in = (in)
 page-base-back = Type it back into children.csv, one row a child: height; the best jump in jump_best; the best series in hops_right and hops_left. Write the unit after each figure. Children under { $youngest } years are not in this class.
 page-base-care-names = Write codes, never names, and keep the sheet with the staff.
+
+# What the class has shown
+page-learned = What the class has shown
+page-learned-how = How far one comfortable flight carries. Open dot and dashes: what the age says. Solid: what is known now, with the middle half thick and nine tenths thin. Nothing here is a mark: it says how sure the plan may be.
+page-learned-never = The intervals speak of one flight. A child who had a bad day, or a good one, moves them; more tries on the chalk trial make them shorter.
+page-learned-child = child
+page-learned-seen = seen
+page-learned-reach = reach
+page-learned-before-now = before / now, { $unit }
+page-learned-measured = { $count ->
+    [one] best measured
+   *[other] { $count } bests measured
+ }
+page-learned-tries = { $good } of { $n } tries
+page-learned-checks = { $met } of { $n } checks
+page-learned-others = the others only
+page-learned-told = { $child }: { $seen }; before { $before }, now { $now }, { $low } to { $high }.
+page-learned-age = age { $age }
+page-learned-group = group { $group }
+page-learned-class = the class
+page-learned-shared = in common
+page-learned-data = told by
+page-learned-told-by = { $told } of { $of } children, { $tries } tries
+page-learned-prior = before, { $unit }
+page-learned-now = now, { $unit }
+page-learned-interval = nine tenths

@@ -251,3 +251,29 @@ page-base-unit-cm = (cm)
 page-base-unit-in = (in)
 page-base-back = Páselo a children.csv, una fila por niño: height, la altura; el mejor salto en jump_best; la mejor serie en hops_right y hops_left. Escriba la unidad tras cada cifra. En este grupo no hay niños de menos de { $youngest } años.
 page-base-care-names = Escriba códigos, nunca nombres, y guarde la hoja con el personal.
+
+# Lo que el grupo ha mostrado
+page-learned = Lo que el grupo ha mostrado
+page-learned-how = Hasta dónde lleva un vuelo cómodo. Punto abierto y trazos: lo que dice la edad. Lleno: lo que se sabe ahora, con la mitad central gruesa y nueve décimas finas. Nada de esto es una nota: dice cuánta confianza merece el plan.
+page-learned-never = Los intervalos hablan de un vuelo. Un mal día, o uno bueno, los mueve; más intentos en la prueba con tiza los acortan.
+page-learned-child = niño
+page-learned-seen = visto
+page-learned-reach = alcance
+page-learned-before-now = antes / ahora, { $unit }
+page-learned-measured = { $count ->
+    [one] mejor medido
+   *[other] { $count } mejores medidos
+ }
+page-learned-tries = { $good } de { $n } intentos
+page-learned-checks = { $met } de { $n } criterios
+page-learned-others = solo los demás
+page-learned-told = { $child }: { $seen }; antes { $before }, ahora { $now }, de { $low } a { $high }.
+page-learned-age = edad { $age }
+page-learned-group = grupo { $group }
+page-learned-class = el grupo
+page-learned-shared = en común
+page-learned-data = lo dicen
+page-learned-told-by = { $told } de { $of } niños, { $tries } intentos
+page-learned-prior = antes, { $unit }
+page-learned-now = ahora, { $unit }
+page-learned-interval = nueve décimas
