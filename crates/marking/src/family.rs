@@ -3,7 +3,8 @@
 use note::{Fact, Message, msg};
 
 use crate::families::{
-    balance, brook, compass, court, eight, fields, labyrinth, lane, letter_court, number_court, number_line, pair, prints, ring_sets, spiral, spots, star, twin,
+    balance, brook, compass, court, eight, fields, labyrinth, lane, letter_court, number_court,
+    number_line, pair, prints, ring_sets, spiral, spots, star, twin,
 };
 use crate::figure::Figure;
 use crate::look::Look;
