@@ -147,7 +147,13 @@ pub fn farthest(path: &BezPath) -> f64 {
         kurbo::PathEl::ClosePath => 0.0,
     };
     let all = path.elements().iter().map(of);
-    all.fold(0.0, |most, one| if one <= most { most } else { one })
+    all.fold(0.0, |most: f64, one| {
+        if one <= most || most.is_nan() {
+            most
+        } else {
+            one
+        }
+    })
 }
 
 /// The points of a polygon or polyline.
