@@ -101,12 +101,14 @@ function drawStage() {
   for (const side of ['R', 'L']) feet[side].it = foot(side, [0, 0, 0], scale, now, 'foot');
 }
 
-const along = time => LABEL + (rhythm.clientWidth - LABEL - EDGE) * time / clip.end;
+// a page that is not laid out yet has no width: it is drawn again when it has
+const wide = () => Math.max(LABEL + EDGE + 80, rhythm.getBoundingClientRect().width);
+const along = time => LABEL + (wide() - LABEL - EDGE) * time / clip.end;
 
 function drawRhythm() {
   const row = {L: 34, R: 62}, tall = 20, base = 88;
   rhythm.replaceChildren();
-  rhythm.setAttribute('viewBox', `0 0 ${rhythm.clientWidth || 1000} 106`);
+  rhythm.setAttribute('viewBox', `0 0 ${wide()} 106`);
   const defs = make('defs', {}, rhythm);
   const slant = make('pattern', {id: 'slant', width: 7, height: 7, patternUnits: 'userSpaceOnUse', patternTransform: 'rotate(35)'}, defs);
   make('path', {d: 'M0 0V7', class: 'slant'}, slant);
@@ -134,7 +136,7 @@ function drawRhythm() {
   }
   head = make('path', {class: 'head', d: 'M0 24V94'}, rhythm);
   range.style.marginLeft = `${LABEL - 12}px`;
-  range.style.width = `${Math.max(80, rhythm.clientWidth - LABEL - EDGE + 24)}px`;
+  range.style.width = `${wide() - LABEL - EDGE + 24}px`;
 }
 
 // a foot at a time, between two keys
@@ -293,7 +295,7 @@ range.addEventListener('keydown', event => {
 });
 rhythm.addEventListener('click', event => {
   const left = event.clientX - rhythm.getBoundingClientRect().left;
-  go((left - LABEL) / (rhythm.clientWidth - LABEL - EDGE) * clip.end);
+  go((left - LABEL) / (wide() - LABEL - EDGE) * clip.end);
 });
 document.addEventListener('visibilitychange', () => { if (document.hidden) pause(); });
 

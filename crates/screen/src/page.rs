@@ -180,7 +180,12 @@ fn figures(out: &mut String, tongue: &Tongue, ledger: &Ledger) {
         figure.key.starts_with("motion.") || figure.key.starts_with("footfall.rate.")
     });
     for figure in cited {
-        let values: Vec<String> = figure.values.iter().map(f64::to_string).collect();
+        let mark = tongue.catalogue.language().mark().to_string();
+        let values: Vec<String> = figure
+            .values
+            .iter()
+            .map(|value| value.to_string().replace('.', &mark))
+            .collect();
         let unit = if figure.unit == "1" {
             String::new()
         } else {
@@ -200,7 +205,7 @@ fn figures(out: &mut String, tongue: &Tongue, ledger: &Ledger) {
             out,
             "<tr><td lang=\"en\">{}</td><td>{}{}</td><td>{}{}</td></tr>",
             escape(&figure.what),
-            escape(&values.join(" ")),
+            escape(&values.join("; ")),
             escape(&unit),
             escape(&tongue.say(&msg!("screen-standing-of", standing = standing))),
             escape(&source),
