@@ -108,6 +108,7 @@ pub fn class(project: &Project, yard: &Yard, notes: &mut Vec<Note>) -> Option<Cl
         look,
         prices: prices(project),
         children,
+        learned,
         counts,
         week,
         time,

@@ -15,6 +15,11 @@ use crate::svg::Shape;
 /// Notes on the figure as it is drawn.
 pub fn advise(drawn: &Drawn, shapes: &[Shape], root: &Place, ledger: &Ledger, notes: &mut Vec<Note>) {
     size(drawn, root, ledger, notes);
+    // at the wrong size all else would be told too
+    let sizes = ["drawn-pixels", "drawn-size"];
+    if notes.iter().any(|note| sizes.contains(&note.what.key)) {
+        return;
+    }
     for spot in &drawn.spots {
         small(spot, ledger, notes);
     }

@@ -108,6 +108,7 @@ impl Inks {
                             .expected(msg!("drawn-colour-expected", paints = names.to_vec()))
                             .mend(msg!("drawn-colour-mend", paint = paint.word())),
                     );
+                    continue;
                 }
             }
             let luminance = ledger.number(ground.key());

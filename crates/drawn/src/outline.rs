@@ -5,6 +5,8 @@ use i_overlay::core::fill_rule::FillRule;
 use i_overlay::float::simplify::SimplifyShape;
 use kurbo::{Affine, BezPath, Cap, Join, PathEl, Shape as _, Stroke, StrokeOpts};
 
+use crate::svg::largest;
+
 /// How a path is stroked, in its own units.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Ribbon {
@@ -78,16 +80,16 @@ pub fn filled(path: &BezPath, to: Affine, rule: FillRule, flat: f64) -> MultiPol
 pub fn stroked(path: &BezPath, to: Affine, ribbon: &Ribbon, flat: f64) -> MultiPolygon<f64> {
     /// Dashes along one path past which they are a texture, not a shape.
     const DASHES: f64 = 2_000.0;
-    let [a, b, c, d, ..] = to.as_coeffs();
-    let size = libm::hypot(a, b).max(libm::hypot(c, d));
-    let tolerance = flat / 2.0 / size;
+    /// A corner so pointed is a needle.
+    const NEEDLE: f64 = 100.0;
+    let tolerance = flat / 2.0 / largest(to);
     if !(tolerance.is_finite() && tolerance > 0.0 && ribbon.width > 0.0) {
         return MultiPolygon(Vec::new());
     }
     let mut style = Stroke::new(ribbon.width)
         .with_caps(ribbon.cap)
         .with_join(ribbon.join)
-        .with_miter_limit(ribbon.miter);
+        .with_miter_limit(ribbon.miter.min(NEEDLE));
     let period: f64 = ribbon.dashes.iter().sum();
     let long = path.perimeter(tolerance);
     if period > 0.0 && long / period * (ribbon.dashes.len() as f64) < DASHES {

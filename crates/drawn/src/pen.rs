@@ -111,8 +111,14 @@ impl Pen {
             if value == "inherit" {
                 continue;
             }
-            if pen.set(name, value, view, &mut own).is_none() && own.odd.is_none() {
-                own.odd = Some((name, value));
+            if pen.set(name, value, view, &mut own).is_none() {
+                own.odd = own.odd.or(Some((name, value)));
+                // one slip, one note: what colour was meant nobody knows
+                match *name {
+                    "fill" => pen.fill = Wash::None,
+                    "stroke" => pen.stroke = Wash::None,
+                    _ => {}
+                }
             }
         }
         if pen.fill_clear {

@@ -84,6 +84,7 @@ fn figure(
         groups,
         sayings,
     } = taken;
+    gaits(&sayings, &root, notes);
     name_groups(&mut shapes, &groups, flat);
     let mut spots = Vec::new();
     let mut waits = Vec::new();
@@ -178,7 +179,6 @@ fn figure(
         &sayings,
         ledger,
     );
-    gaits(&sayings, &root, notes);
     advice::advise(&drawn, &shapes, &root, ledger, notes);
     Some(drawn)
 }

@@ -85,6 +85,8 @@ const DEEP: usize = 64;
 const MANY: usize = 20_000;
 /// Pieces of paths in all.
 const LONG: usize = 200_000;
+/// Metres. No yard is so wide: a shape that reaches farther is a slip.
+const FAR: f64 = 1_000.0;
 /// Nodes of the document.
 const NODES: u32 = 200_000;
 
@@ -138,7 +140,11 @@ pub fn take(file: &Arc<str>, text: &str, flat: f64, notes: &mut Vec<Note>) -> Op
             return None;
         }
         Err(fault) => {
-            let start = before + byte_of(body, fault.pos());
+            use roxmltree::Error::{UnclosedRootNode, UnexpectedEndOfStream};
+            let start = match fault {
+                UnexpectedEndOfStream | UnclosedRootNode => text.trim_end().len(),
+                _ => before + byte_of(body, fault.pos()),
+            };
             let at = Place::new(file, start, start);
             notes.push(Note::error(at, msg!("drawn-not-xml")).mend(msg!("drawn-not-xml-mend")));
             return None;
@@ -428,7 +434,10 @@ impl<'a, 'i> Reader<'a, 'i> {
     fn shape(&mut self, node: Node, path: BezPath, called: Option<Called>, here: Here) {
         self.long += path.elements().len();
         let at = self.tag(node);
-        if !path::sane(&(here.to * path.clone())) || !path::sane(&path) {
+        let size = largest(here.to);
+        let far = path::farthest(&path) * size + path::farthest(&(here.to * path.clone()));
+        // what is no number is far, too
+        if !(far <= FAR && here.pen.width * size <= FAR) {
             return self.count("drawn-far", at);
         }
         if !here.pen.visible {
@@ -581,7 +590,7 @@ impl<'a, 'i> Reader<'a, 'i> {
                     let (rx, ry) = (get("rx", Of::Width), get("ry", Of::Height));
                     (rx.or(ry)?, ry.or(rx)?)
                 };
-                if !(rx > 0.0 && ry > 0.0) {
+                if !(rx > path::DOT && ry > path::DOT) {
                     return None;
                 }
                 path::ellipse(Point::new(x, y), rx, ry)
@@ -589,7 +598,7 @@ impl<'a, 'i> Reader<'a, 'i> {
             _ => {
                 let (x, y) = (get("x", Of::Width), get("y", Of::Height));
                 let (width, height) = (get("width", Of::Width)?, get("height", Of::Height)?);
-                if !(width > 0.0 && height > 0.0) {
+                if !(width > path::DOT && height > path::DOT) {
                     return None;
                 }
                 let (rx, ry) = (get("rx", Of::Width), get("ry", Of::Height));
@@ -709,6 +718,12 @@ impl Here {
             *fill = wash;
         }
     }
+}
+
+/// The most by which a frame stretches anything, to a factor of two.
+pub fn largest(to: Affine) -> f64 {
+    let [a, b, c, d, ..] = to.as_coeffs();
+    libm::hypot(a, b).max(libm::hypot(c, d))
 }
 
 /// The id that an element links to.

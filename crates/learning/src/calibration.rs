@@ -224,7 +224,8 @@ fn line(batches: &[Batch]) -> Option<Line> {
             }
         }
         let det = inner[0] * inner[2] - inner[1] * inner[1];
-        if !(det > 1e-9 * inner[0] * inner[2]) {
+        let loose = det <= 1e-9 * inner[0] * inner[2];
+        if loose || det.is_nan() {
             return None;
         }
         let solve = |v: [f64; 2]| {

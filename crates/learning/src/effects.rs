@@ -210,20 +210,20 @@ fn inverse(matrix: &[Vec<f64>]) -> Option<Vec<Vec<f64>>> {
             };
         }
     }
-    let mut inverse = vec![vec![0.0; size]; size];
-    for column in 0..size {
+    // Symmetric: a column is a row.
+    let column = |of: usize| {
         let mut x = vec![0.0; size];
         for i in 0..size {
             let done: f64 = (0..i).map(|k| factor[i][k] * x[k]).sum();
-            x[i] = (if i == column { 1.0 } else { 0.0 } - done) / factor[i][i];
+            x[i] = (if i == of { 1.0 } else { 0.0 } - done) / factor[i][i];
         }
         for i in (0..size).rev() {
             let done: f64 = (i + 1..size).map(|k| factor[k][i] * x[k]).sum();
             x[i] = (x[i] - done) / factor[i][i];
-            inverse[i][column] = x[i];
         }
-    }
-    Some(inverse)
+        x
+    };
+    Some((0..size).map(column).collect())
 }
 
 /// A child's share of the effects as all others tell it.

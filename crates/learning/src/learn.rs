@@ -318,7 +318,8 @@ impl Class {
             .collect();
         let shown = evidence.iter().any(|(evidence, _)| !evidence.is_empty());
         // A hop that only followed the jump is told too.
-        if !shown && !(skill == Skill::Hop && self.follows.contains(&true)) {
+        let follows = skill == Skill::Hop && self.follows.contains(&true);
+        if !(shown || follows) {
             return;
         }
         let cases: Vec<Case> = evidence

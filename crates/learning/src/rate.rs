@@ -8,8 +8,9 @@ use crate::legendre::{N, RULE, Running};
 /// # Method
 /// Gauss-Legendre in w, where the probability, or what it lacks to 1, is w^k. At an end
 /// whose parameter is under 4 the density is no polynomial, and k = 4/parameter makes it
-/// w^3 times a smooth function; a + b is at least 8 here, so one end at most is such. The
-/// panel covers what is not under 1e-16 of the mass.
+/// w^3 times a smooth function. One end at most is such where a + b is 8 or more; else the
+/// other costs digits, and quantiles hold to 5e-4. The panel covers what is not under 1e-16
+/// of the mass.
 #[derive(Clone, Debug)]
 pub struct Rate {
     /// Values of the probability, in the order of the nodes.

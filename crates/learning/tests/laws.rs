@@ -1,5 +1,7 @@
 //! Laws: no data no change, order and threads do not matter, the roster's shrinkage.
 
+#![allow(clippy::expect_used)]
+
 use children::{
     Ability, Child, Date, Entry, Expected, Reading, Skill, Trait, counts, expected, roster,
 };

@@ -1,6 +1,8 @@
 //! Simulated classes recover their truths: the small version of `examples/recovery`, whose
 //! 400 classes are in `docs/learning.md`.
 
+#![allow(clippy::expect_used)]
+
 use children::Skill;
 use footfall::Model;
 use learning::learn;

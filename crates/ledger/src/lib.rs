@@ -116,10 +116,13 @@ const FILES: &[(&str, &str)] = &[
     ("ground", include_str!("../figures/ground.toml")),
     ("children", include_str!("../figures/children.toml")),
     ("marking", include_str!("../figures/marking.toml")),
+    ("drawn", include_str!("../figures/drawn.toml")),
     ("footfall", include_str!("../figures/footfall.toml")),
+    ("learning", include_str!("../figures/learning.toml")),
     ("layout", include_str!("../figures/layout.toml")),
     ("build", include_str!("../figures/build.toml")),
     ("document", include_str!("../figures/document.toml")),
+    ("motion", include_str!("../figures/motion.toml")),
 ];
 
 const SOURCES: &str = include_str!("../figures/sources.toml");

@@ -5,7 +5,7 @@ use geo::{Coord, Polygon};
 use crate::canvas::Canvas;
 use crate::colour::Part;
 use crate::figure::{Outline, Takes};
-use crate::shape::{Pose, disc, map, rect, rounded, slab, without};
+use crate::shape::{Pose, disc, rect, rounded, slab, without};
 
 /// Share of a cell's breadth that half its heel bar takes.
 #[derive(Clone, Copy)]
@@ -80,18 +80,13 @@ impl Canvas<'_> {
         self.band(pose, parts, &outer, inner, HEEL_SQUARE.0 * side);
     }
 
-    /// A numeral in the eye of a square: smaller where the stencil's web round it asks so.
-    fn numeral_in(&mut self, numeral: char, part: Part, pose: Pose, side: f64) {
+    /// Numerals in an eye, with the stencil's web to the band all round.
+    ///
+    /// - `cell`: the cell's depth and breadth, metres
+    pub(crate) fn numbered(&mut self, numerals: &str, part: Part, pose: Pose, cell: [f64; 2]) {
         let look = self.look;
-        let pieces = look.glyphs.get(&numeral).into_iter().flatten();
-        let corners = pieces.clone().flat_map(|piece| piece.exterior().coords());
-        let high = corners.map(|at| at.y.abs()).fold(look.cap / 2.0, f64::max);
-        let room = side / 2.0 - look.band - look.web - look.flat;
-        let scale = (room / high).min(1.0);
-        let upright = pose.turned(-std::f64::consts::FRAC_PI_2);
-        for piece in pieces {
-            self.lay(part, upright, &map(piece, |at| at * scale));
-        }
+        let room = cell.map(|size| size / 2.0 - look.band - look.web - look.flat);
+        self.numerals(numerals, part, pose, room);
     }
 
     /// A rounded square for one foot, a numeral in its eye.
@@ -104,7 +99,7 @@ impl Canvas<'_> {
         numeral: char,
     ) -> usize {
         self.square_band(pose, side, parts);
-        self.numeral_in(numeral, parts[0], pose, side);
+        self.numbered(numeral.encode_utf8(&mut [0; 4]), parts[0], pose, [side; 2]);
         let outline =
             Outline::Polygon(pose.polygon(&slab(side, side, self.look.corner, self.look.flat)));
         self.cell(id, outline, pose.at, Takes::One)
@@ -126,7 +121,7 @@ impl Canvas<'_> {
                 ..pose
             };
             self.square_band(own, side, parts);
-            self.numeral_in(numeral, parts[0], own, side);
+            self.numbered(numeral.encode_utf8(&mut [0; 4]), parts[0], own, [side; 2]);
         }
         let whole = slab(side, side + apart, self.look.corner, self.look.flat);
         self.cell(

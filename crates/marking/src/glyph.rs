@@ -21,10 +21,6 @@ pub fn kept() -> impl Iterator<Item = char> {
     ('0'..='9').chain('A'..='Z').chain(['Ñ'])
 }
 
-/// Breadth and height of the box that every glyph fits, over the cap height: an eye's, less
-/// a web to its band. What is wider or taller is drawn smaller.
-const BOX: f64 = 1.16;
-
 /// Least ground between a letter and its mark, over the cap height: a web of the stencil.
 const MARK_GAP: f64 = 0.13;
 
@@ -66,13 +62,11 @@ fn outline(character: char, cap: f64) -> Option<Vec<Polygon<f64>>> {
     let nothing = geo::MultiPolygon(Vec::new());
     let all = geo::MultiPolygon(wound).union_with_fill_rule(&nothing, FillRule::NonZero);
     let shapes = lifted(all.0, cap);
-    let bounds = geo::MultiPolygon(shapes.clone()).bounding_rect()?;
-    let (middle, size) = (bounds.center(), bounds.width().max(bounds.height()));
-    let fit = (BOX * cap / size).min(1.0);
+    let middle = geo::MultiPolygon(shapes.clone()).bounding_rect()?.center();
     Some(
         shapes
             .iter()
-            .map(|shape| crate::shape::map(shape, |at| (at - middle) * fit))
+            .map(|shape| crate::shape::map(shape, |at| at - middle))
             .collect(),
     )
 }

@@ -4,7 +4,7 @@ use geo::{Coord, Polygon, coord};
 
 use crate::canvas::{Canvas, around, hull};
 use crate::colour::Part;
-use crate::shape::{Pose, arc, disc, ring, slab, stroke};
+use crate::shape::{Pose, arc, disc, map, ring, slab, stroke};
 use crate::way::Way;
 
 impl Canvas<'_> {
@@ -84,32 +84,35 @@ impl Canvas<'_> {
         self.lay(Part::Crumb, pose, &shape);
     }
 
-    /// A numeral or letter that faces the child who arrives.
-    pub fn numeral(&mut self, numeral: char, part: Part, pose: Pose) {
-        let upright = pose.turned(-std::f64::consts::FRAC_PI_2);
-        for piece in self.look.glyphs.get(&numeral).into_iter().flatten() {
-            self.lay(part, upright, piece);
-        }
-    }
-
-    /// Numerals side by side that face the child who arrives.
-    pub fn numerals(&mut self, numerals: &str, part: Part, pose: Pose) {
-        let glyphs = &self.look.glyphs;
-        let breadth = |numeral: char| {
-            let corners = glyphs.get(&numeral).into_iter().flatten();
-            2.0 * corners
-                .flat_map(|piece| piece.exterior().coords())
-                .map(|at| at.x.abs())
-                .fold(0.0, f64::max)
+    /// Numerals or letters side by side that face the child who arrives, drawn smaller where
+    /// they would reach out of their room.
+    ///
+    /// - `room`: before and behind their middle, and to either side of it, metres
+    pub fn numerals(&mut self, numerals: &str, part: Part, pose: Pose, room: [f64; 2]) {
+        let look = self.look;
+        let glyph = |character: char| look.glyphs.get(&character).into_iter().flatten();
+        // a glyph's middle is its origin
+        let half = |character: char, of: fn(&Coord<f64>) -> f64| {
+            let corners = glyph(character).flat_map(|one| one.exterior().coords());
+            corners.map(|at| of(at).abs()).fold(0.0, f64::max)
         };
-        let gap = self.look.joint;
-        let whole: f64 = numerals.chars().map(|numeral| breadth(numeral) + gap).sum();
-        let mut left = (whole - gap) / 2.0;
-        for numeral in numerals.chars() {
-            let own = breadth(numeral);
-            let at = pose.point(0.0, left - own / 2.0);
-            self.numeral(numeral, part, Pose { at, ..pose });
-            left -= own + gap;
+        let broad = |character: char| 2.0 * half(character, |at| at.x);
+        let gap = look.joint;
+        let whole: f64 = numerals.chars().map(|one| broad(one) + gap).sum::<f64>() - gap;
+        let high = numerals
+            .chars()
+            .map(|one| half(one, |at| at.y))
+            .fold(look.cap / 2.0, f64::max);
+        let scale = (room[0] / high).min(2.0 * room[1] / whole).min(1.0);
+        let upright = pose.turned(-std::f64::consts::FRAC_PI_2);
+        let mut left = -scale * whole / 2.0;
+        for character in numerals.chars() {
+            let broad = scale * broad(character);
+            let own = upright.ahead(left + broad / 2.0);
+            for piece in glyph(character) {
+                self.lay(part, own, &map(piece, |at| at * scale));
+            }
+            left += broad + scale * gap;
         }
     }
 

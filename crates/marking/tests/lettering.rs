@@ -66,7 +66,9 @@ fn used(list: &[String]) -> Vec<char> {
 
 #[test]
 fn small_courts_are_as_good_as_the_best_of_all_placings() {
-    let lists: [(&str, Vec<Coord<f64>>, &[f64]); 9] = [
+    /// Words, cells, reaches.
+    type Small = (&'static str, Vec<Coord<f64>>, &'static [f64]);
+    let lists: [Small; 9] = [
         ("cat act at tact", grid(3, 2), &[1.0]),
         ("sun nuns us", grid(2, 2), &[1.0]),
         ("map pam amp ram mar", grid(2, 3), &[1.0]),
@@ -296,4 +298,80 @@ fn a_court_grows_with_its_words() {
     let cat = CourtLetters::of(&words("cat"), 1);
     assert_eq!((cat.jumpable(), cat.proven()), (1, true));
     assert!((cat.longest(0.42).expect("it has jumps") - 0.42).abs() < 1e-12);
+}
+
+/// The stencil's least web and opening, ledger `look.least` (common practice, no source):
+/// wide letters and the one with a mark keep them too.
+#[test]
+fn every_letter_of_a_court_can_be_cut() {
+    use geo::{BoundingRect, Buffer, Distance, Euclidean};
+    let ledger = ledger::Ledger::shipped().expect("the shipped ledger reads");
+    let least = ledger.number(ledger::Key("look.least"));
+    // a millionth rounds each of two edges, and an arc's corners lie within its flattening
+    let slack = 2e-6;
+    let palette = marking::Palette {
+        ground: marking::Ground::Asphalt,
+    };
+    for list in ["WMQ ÑO AXY", "BDF GHI JKL", "CEN PRS TUV", "ZAW ÑAQ"] {
+        let look = marking::Look::of(palette, &ledger).lettered(&words(list), 1);
+        let court = marking::family("letter-court").expect("a family");
+        let figure = court.make(&[0.41, 0.36], &look).expect("a figure");
+        for letter in used(&words(list)) {
+            assert!(
+                figure
+                    .cells
+                    .iter()
+                    .any(|cell| cell.id == letter.to_string())
+            );
+        }
+        for (number, paint) in figure.paint.iter().enumerate() {
+            let brush = least / 2.0 - slack;
+            assert_eq!(paint.polygon.buffer(-brush).0.len(), 1, "{list}: pinched");
+            let near = |other: &marking::Paint| {
+                let (a, b) = (paint.polygon.bounding_rect(), other.polygon.bounding_rect());
+                a.zip(b).is_some_and(|(a, b)| {
+                    Euclidean.distance(&a.to_polygon(), &b.to_polygon()) < least
+                })
+            };
+            for other in figure
+                .paint
+                .iter()
+                .skip(number + 1)
+                .filter(|other| near(other))
+            {
+                let web = Euclidean.distance(&paint.polygon, &other.polygon);
+                assert!(web >= least - slack, "{list}: a web of {web}");
+            }
+        }
+    }
+}
+
+/// Two other seeds: what is found does not hang on where the search begins, but for
+/// a little of the way.
+#[test]
+fn another_seed_finds_nothing_better() {
+    for list in LISTS {
+        let words = words(list);
+        let letters = used(&words).len();
+        let centres = if letters > 16 { grid(5, 4) } else { grid(4, 4) };
+        let found = [1, 2, 3].map(|seed| {
+            place(&Asked {
+                words: &words,
+                centres: &centres,
+                reaches: &[1.5],
+                seed,
+            })
+        });
+        for other in &found {
+            let ours = &found[0];
+            assert_eq!(other.jumpable, ours.jumpable, "{list}");
+            assert_eq!(other.longest, ours.longest, "{list}");
+            assert!(
+                (other.path / ours.path - 1.0).abs() < 0.03,
+                "{list}: {} and {}",
+                other.path,
+                ours.path
+            );
+        }
+    }
 }

@@ -4,7 +4,7 @@
 //! Held of each figure: rings that do not cross themselves, no paint over paint, all paint
 //! inside the envelope, no paint narrower than the ledger's `look.least` and no web between
 //! two paints, or notch in one, narrower than `look.web` (both common practice, no source).
-//! Distances are exact, side against side. Every hundredth figure is held a second time, by
+//! Distances are exact, side against side. Every two hundredth figure is held a second time, by
 //! another road: geo's polygon clipping and offsetting, which know nothing of the first.
 #![cfg(test)]
 
@@ -20,7 +20,7 @@ use marking::{Family, Fault, Figure, Ground, Look, Palette, families};
 /// Figures of a family.
 const FIGURES: usize = 1_000;
 /// Of these, one in so many is held by the other road too.
-const AGAIN: usize = 100;
+const AGAIN: usize = 200;
 /// Metres: rounding to 1e-6 m moves each of two edges by half of that.
 const ROUNDED: f64 = 2e-6;
 /// Square metres.
@@ -154,14 +154,14 @@ impl Side {
     }
 }
 
-/// Sides by the squares of a grid that they come near.
-fn squares(
-    shapes: &[&LineString<f64>],
-    near: f64,
-) -> (Vec<Side>, BTreeMap<(i32, i32), Vec<usize>>) {
+/// Numbers of sides by the square of a grid that they come near.
+type Squares = BTreeMap<(i32, i32), Vec<usize>>;
+
+/// Sides, and the squares that they come near.
+fn squares(shapes: &[&LineString<f64>], near: f64) -> (Vec<Side>, Squares) {
     /// Metres.
     const SQUARE: f64 = 0.1;
-    let (mut sides, mut squares) = (Vec::new(), BTreeMap::<(i32, i32), Vec<usize>>::new());
+    let (mut sides, mut squares) = (Vec::new(), Squares::new());
     for (shape, ring) in shapes.iter().enumerate() {
         let from = sides.len();
         let mut along = 0.0;

@@ -141,7 +141,11 @@ impl Clip {
         }
         clip.stand(beats.last()?, model);
         clip.sort();
-        let last = clip.prints.iter().map(|print| print.lands).fold(0.0, f64::max);
+        let last = clip
+            .prints
+            .iter()
+            .map(|print| print.lands)
+            .fold(0.0, f64::max);
         clip.end = last + model.ready;
         Some(clip.rounded())
     }
@@ -217,7 +221,12 @@ impl Clip {
     /// The contacts in order, without start, closing feet and hops; both feet of one contact
     /// may land one after the other.
     pub fn contacts(&self) -> Vec<Contact> {
-        let most = self.prints.iter().map(|print| print.count).max().unwrap_or(0);
+        let most = self
+            .prints
+            .iter()
+            .map(|print| print.count)
+            .max()
+            .unwrap_or(0);
         (1..=most)
             .filter_map(|count| {
                 let mut sides = self
@@ -307,7 +316,10 @@ fn beats(path: &Path, model: &Model) -> Option<Vec<Beat>> {
 /// How long both feet share the ground in a cycle of two beats.
 fn shared(beat: &Beat, model: &Model) -> f64 {
     match beat.parts {
-        Some((_, short)) => model.both_down.min((short - beat.flight).max(0.0) / 2.0).min(short / 2.0),
+        Some((_, short)) => model
+            .both_down
+            .min((short - beat.flight).max(0.0) / 2.0)
+            .min(short / 2.0),
         None => 0.0,
     }
 }
@@ -349,7 +361,11 @@ fn stop_prints(
         Some(Flight::Walk) => model.beside_walk,
         _ => beside,
     };
-    let role = if stop.counted { Role::Contact } else { Role::Run };
+    let role = if stop.counted {
+        Role::Contact
+    } else {
+        Role::Run
+    };
     let lifts = next.map(|next| next.lands - next.flight);
     let landed = |side: Side, aside: f64, ahead: f64| Print {
         lands: beat.lands,

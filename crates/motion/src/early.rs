@@ -98,8 +98,20 @@ pub const EARLY: &[Early] = &[
         check: "J4",
         says: "motion-early-jump-one-after-the-other",
         edits: &[
-            (Scope { which: Which::Other, ..CONTACTS }, Edit::Late(figures::LATE)),
-            (Scope { which: Which::Other, ..CONTACTS }, Edit::Ahead(-1.0, figures::BEHIND)),
+            (
+                Scope {
+                    which: Which::Other,
+                    ..CONTACTS
+                },
+                Edit::Late(figures::LATE),
+            ),
+            (
+                Scope {
+                    which: Which::Other,
+                    ..CONTACTS
+                },
+                Edit::Ahead(-1.0, figures::BEHIND),
+            ),
         ],
     },
     Early {
@@ -108,8 +120,20 @@ pub const EARLY: &[Early] = &[
         check: "J2",
         says: "motion-early-jump-steps-over",
         edits: &[
-            (Scope { which: Which::Other, ..CONTACTS }, Edit::Late(figures::LATE)),
-            (Scope { which: Which::Lead, ..CONTACTS }, Edit::Step),
+            (
+                Scope {
+                    which: Which::Other,
+                    ..CONTACTS
+                },
+                Edit::Late(figures::LATE),
+            ),
+            (
+                Scope {
+                    which: Which::Lead,
+                    ..CONTACTS
+                },
+                Edit::Step,
+            ),
         ],
     },
     Early {
@@ -118,7 +142,10 @@ pub const EARLY: &[Early] = &[
         check: "H3",
         says: "motion-early-hop-taps",
         edits: &[(
-            Scope { counts: (1, 2, usize::MAX), ..CONTACTS },
+            Scope {
+                counts: (1, 2, usize::MAX),
+                ..CONTACTS
+            },
             Edit::Tap(figures::TAP, figures::TAP_TIME),
         )],
     },
@@ -128,7 +155,10 @@ pub const EARLY: &[Early] = &[
         check: "H1",
         says: "motion-early-hop-changes-foot",
         edits: &[(
-            Scope { counts: (3, 1, usize::MAX), ..on(&[Role::Contact, Role::Stand]) },
+            Scope {
+                counts: (3, 1, usize::MAX),
+                ..on(&[Role::Contact, Role::Stand])
+            },
             Edit::Swap,
         )],
     },
@@ -137,14 +167,26 @@ pub const EARLY: &[Early] = &[
         name: "big-step",
         check: "L3",
         says: "motion-early-leap-big-step",
-        edits: &[(Scope { by: Some(Flight::Leap), ..CONTACTS }, Edit::Step)],
+        edits: &[(
+            Scope {
+                by: Some(Flight::Leap),
+                ..CONTACTS
+            },
+            Edit::Step,
+        )],
     },
     Early {
         skill: Skill::Leap,
         name: "stops-first",
         check: "L1",
         says: "motion-early-leap-stops-first",
-        edits: &[(Scope { by: Some(Flight::Leap), ..CONTACTS }, Edit::Pause(figures::PAUSE))],
+        edits: &[(
+            Scope {
+                by: Some(Flight::Leap),
+                ..CONTACTS
+            },
+            Edit::Pause(figures::PAUSE),
+        )],
     },
     Early {
         skill: Skill::Gallop,
@@ -152,9 +194,18 @@ pub const EARLY: &[Early] = &[
         check: "G1",
         says: "motion-early-gallop-lead-changes",
         edits: &[
-            (Scope { counts: (2, 2, 4), ..CLOSINGS }, Edit::Drop),
             (
-                Scope { counts: (3, 1, 4), ..on(&[Role::Contact, Role::Closing]) },
+                Scope {
+                    counts: (2, 2, 4),
+                    ..CLOSINGS
+                },
+                Edit::Drop,
+            ),
+            (
+                Scope {
+                    counts: (3, 1, 4),
+                    ..on(&[Role::Contact, Role::Closing])
+                },
                 Edit::Swap,
             ),
         ],
@@ -208,7 +259,13 @@ pub const EARLY: &[Early] = &[
         name: "one-sided",
         check: "K2",
         says: "motion-early-skip-one-sided",
-        edits: &[(Scope { which: Which::Other, ..on(&[Role::Hop]) }, Edit::Drop)],
+        edits: &[(
+            Scope {
+                which: Which::Other,
+                ..on(&[Role::Hop])
+            },
+            Edit::Drop,
+        )],
     },
     Early {
         skill: Skill::Skip,
@@ -216,7 +273,10 @@ pub const EARLY: &[Early] = &[
         check: "K3",
         says: "motion-early-skip-pauses",
         edits: &[(
-            Scope { counts: (2, 1, usize::MAX), ..CONTACTS },
+            Scope {
+                counts: (2, 1, usize::MAX),
+                ..CONTACTS
+            },
             Edit::Pause(figures::PAUSE),
         )],
     },
@@ -265,7 +325,11 @@ impl Early {
         clip.early = Some(self.name);
         for (scope, edit) in self.edits {
             let meant: Vec<usize> = (0..clip.prints.len())
-                .filter(|at| clip.prints.get(*at).is_some_and(|print| scope.holds(print, clip.lead)))
+                .filter(|at| {
+                    clip.prints
+                        .get(*at)
+                        .is_some_and(|print| scope.holds(print, clip.lead))
+                })
                 .collect();
             // from the last, so that what is taken out or put in moves nothing yet to come
             for at in meant.into_iter().rev() {
@@ -391,7 +455,9 @@ impl Clip {
             if other.lands > before {
                 other.lands += by;
             }
-            other.lifts = other.lifts.map(|lifts| if lifts > before { lifts + by } else { lifts });
+            other.lifts = other
+                .lifts
+                .map(|lifts| if lifts > before { lifts + by } else { lifts });
         }
         self.end += by;
     }

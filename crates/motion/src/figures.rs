@@ -124,7 +124,11 @@ impl<'a> Model<'a> {
     ///
     /// - `gait`: the skill whose contacts a second the gait has; a run-up's are the run's
     pub fn interval(&self, flight: Flight, gait: Skill, age: f64) -> f64 {
-        let skill = if flight == Flight::Run { Skill::Run } else { gait };
+        let skill = if flight == Flight::Run {
+            Skill::Run
+        } else {
+            gait
+        };
         1.0 / self.feet.rate(skill, age)
     }
 

@@ -59,7 +59,10 @@ fn smooth(spots: &[[f64; 2]], sign: f64) -> Vec<Coord<f64>> {
                     + (3.0 * t2 - 2.0 * t3) * p2[a]
                     + (t3 - t2) * m2
             };
-            out.push(Coord { x: axis(0), y: sign * axis(1) });
+            out.push(Coord {
+                x: axis(0),
+                y: sign * axis(1),
+            });
         }
     }
     if let Some([x, y]) = spots.get(last) {

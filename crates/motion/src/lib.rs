@@ -4,7 +4,7 @@
 //! ledger makes. Out: a [`Clip`], every print with the time when its foot lands and lifts.
 //! A [`Clip`] is changed into an early form by a row of [`EARLY`]: lists of edits, so a new
 //! form is a new row. [`Track`] says where a foot is at any time, also in the air, and
-//! [`say`] puts a clip into words.
+//! [`line()`] and [`moment`] put a clip into words.
 //!
 //! Invariants: a print lands before it lifts and no foot is in two places; flights are what
 //! the prints leave, never stored beside them; the contacts of a clip done well are the
@@ -19,7 +19,7 @@ mod say;
 mod track;
 
 pub use clip::{Clip, Print, Role};
-pub use early::{EARLY, Edit, Early, Scope, Which, early};
+pub use early::{EARLY, Early, Edit, Scope, Which, early};
 pub use figures::{FIGURES, Model};
 pub use foot::{HEEL, SOLE, outline};
 pub use path::{Body, Path, Stop, Way};

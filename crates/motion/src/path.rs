@@ -131,14 +131,21 @@ impl Path {
         let mut stops: Vec<Stop> = Vec::new();
         for (step, (at, travel, cell)) in places.iter().enumerate() {
             let travel = travel.unwrap_or_else(|| bisector(&spots, step));
-            let toes = figure.facing.unwrap_or_else(|| toes(way.gait, lead, travel));
+            let toes = figure
+                .facing
+                .unwrap_or_else(|| toes(way.gait, lead, travel));
             stops.push(Stop {
                 at: *at,
                 contact: *way.contacts.get(step)?,
-                flight: step.checked_sub(1).and_then(|at| follows.get(at)).map(|f| f.flight),
+                flight: step
+                    .checked_sub(1)
+                    .and_then(|at| follows.get(at))
+                    .map(|f| f.flight),
                 travel,
                 toes,
-                apart: cell.map_or(model.beside * body.foot, |cell| apart(cell, toes, &body, model)),
+                apart: cell.map_or(model.beside * body.foot, |cell| {
+                    apart(cell, toes, &body, model)
+                }),
                 counted: step > 0,
             });
         }
@@ -233,8 +240,15 @@ fn contacts(
             path.push(state.contact);
         }
         // the leading foot is the first to land, after a run-up the first to land from it
-        let landing = if gait.done > 0 { path.last() } else { path.first() };
-        if landing.and_then(|contact| contact.side()).is_none_or(|side| side == lead) {
+        let landing = if gait.done > 0 {
+            path.last()
+        } else {
+            path.first()
+        };
+        if landing
+            .and_then(|contact| contact.side())
+            .is_none_or(|side| side == lead)
+        {
             return Some((start, path));
         }
     }
@@ -307,8 +321,11 @@ fn other(contact: Contact) -> Contact {
 /// Puts running steps on the free ground before the first stop, in its way of travel.
 fn run_in(stops: &mut Vec<Stop>, flights: u8, child: &Child, model: &Model) {
     for _ in 0..flights {
-        let Some(first) = stops.first().copied() else { return };
-        let Some(stride) = run_after(other(first.contact)).and_then(|run| stride(&run, child, model))
+        let Some(first) = stops.first().copied() else {
+            return;
+        };
+        let Some(stride) =
+            run_after(other(first.contact)).and_then(|run| stride(&run, child, model))
         else {
             return;
         };
@@ -344,7 +361,10 @@ fn across(cell: &Cell, toes: f64) -> f64 {
     match &cell.outline {
         Outline::Disc { radius } => 2.0 * radius,
         Outline::Polygon(outline) => {
-            let along = outline.exterior().coords().map(|at| cos * at.y - sin * at.x);
+            let along = outline
+                .exterior()
+                .coords()
+                .map(|at| cos * at.y - sin * at.x);
             let (low, high) = along.fold((f64::INFINITY, f64::NEG_INFINITY), |(low, high), v| {
                 (low.min(v), high.max(v))
             });

@@ -66,7 +66,9 @@ impl Clip {
             .filter_map(|landing| {
                 let first = landing.prints.first()?;
                 let has = |side| landing.prints.iter().any(|print| print.side == side);
-                let flown = flights.iter().any(|(_, to)| (to - landing.lands).abs() < 1e-9);
+                let flown = flights
+                    .iter()
+                    .any(|(_, to)| (to - landing.lands).abs() < 1e-9);
                 Some(Event {
                     lands: landing.lands,
                     feet: Down::of(has(Side::Right), has(Side::Left)),

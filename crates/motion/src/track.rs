@@ -73,7 +73,10 @@ impl Track {
 }
 
 fn own(clip: &Clip, side: Side) -> Vec<&Print> {
-    clip.prints.iter().filter(|print| print.side == side).collect()
+    clip.prints
+        .iter()
+        .filter(|print| print.side == side)
+        .collect()
 }
 
 /// A foot between two prints.
@@ -100,7 +103,9 @@ impl<'a> Air<'a> {
         let meanwhile = clip
             .prints
             .iter()
-            .filter(|print| print.side != from.side && print.lands > lifts && print.lands < to.lands)
+            .filter(|print| {
+                print.side != from.side && print.lands > lifts && print.lands < to.lands
+            })
             .count();
         Air {
             from,
@@ -119,7 +124,8 @@ impl<'a> Air<'a> {
 
     /// Share of its time in the air in which the whole child flies.
     fn flown(&self) -> f64 {
-        let shared = |(from, to): &(f64, f64)| (to.min(self.to.lands) - from.max(self.lifts)).max(0.0);
+        let shared =
+            |(from, to): &(f64, f64)| (to.min(self.to.lands) - from.max(self.lifts)).max(0.0);
         let time = self.to.lands - self.lifts;
         self.flights.iter().map(shared).sum::<f64>() / time.max(f64::MIN_POSITIVE)
     }
@@ -131,13 +137,21 @@ impl<'a> Air<'a> {
         for piece in 1..pieces {
             let share = piece as f64 / pieces as f64;
             let now = self.lifts + time * share;
-            let even = if flies { share } else { share * share * (3.0 - 2.0 * share) };
+            let even = if flies {
+                share
+            } else {
+                share * share * (3.0 - 2.0 * share)
+            };
             let turn = libm::remainder(self.to.toes - self.from.toes, TAU);
             let rise = self.rise(now);
             let key = if self.carried {
                 self.carried(now, rise)
             } else {
-                let swing = if flies { 0.0 } else { self.swing * libm::sin(PI * share) };
+                let swing = if flies {
+                    0.0
+                } else {
+                    self.swing * libm::sin(PI * share)
+                };
                 Key {
                     time: now,
                     at: self.from.at + (self.to.at - self.from.at) * even,
@@ -154,7 +168,9 @@ impl<'a> Air<'a> {
         self.flights
             .iter()
             .find(|(from, to)| *from < now && now < *to)
-            .map_or(0.0, |(from, to)| self.model.gravity * (now - from) * (to - now) / 2.0)
+            .map_or(0.0, |(from, to)| {
+                self.model.gravity * (now - from) * (to - now) / 2.0
+            })
     }
 
     /// Beside and behind the other foot, drawn up at the beginning and let down at the end.
@@ -162,7 +178,8 @@ impl<'a> Air<'a> {
         let (at, toes) = resting(self.clip, opposite(self.from.side), now);
         let foot = self.clip.body.foot;
         let (sin, cos) = libm::sincos(toes);
-        let beside = Coord { x: -sin, y: cos } * (sign(self.from.side) * 2.0 * self.model.beside * foot);
+        let beside =
+            Coord { x: -sin, y: cos } * (sign(self.from.side) * 2.0 * self.model.beside * foot);
         let behind = Coord { x: cos, y: sin } * (self.model.carry_behind * foot);
         let aim = at + beside - behind;
         let smooth = |share: f64| {
@@ -171,7 +188,11 @@ impl<'a> Air<'a> {
         };
         let up = smooth((now - self.lifts) / DRAWN_UP);
         let down = smooth((self.to.lands - now) / DRAWN_UP);
-        let (ground, held) = if up < 1.0 { (self.from, up) } else { (self.to, down) };
+        let (ground, held) = if up < 1.0 {
+            (self.from, up)
+        } else {
+            (self.to, down)
+        };
         Key {
             time: now,
             at: ground.at + (aim - ground.at) * held,
@@ -191,7 +212,8 @@ fn resting(clip: &Clip, side: Side, now: f64) -> (Coord<f64>, f64) {
                 return (print.at, print.toes);
             };
             let lifts = from.lifts.unwrap_or(from.lands);
-            let share = ((now - lifts) / (print.lands - lifts).max(f64::MIN_POSITIVE)).clamp(0.0, 1.0);
+            let share =
+                ((now - lifts) / (print.lands - lifts).max(f64::MIN_POSITIVE)).clamp(0.0, 1.0);
             let turn = libm::remainder(print.toes - from.toes, TAU);
             return (
                 from.at + (print.at - from.at) * share,

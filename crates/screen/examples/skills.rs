@@ -51,7 +51,7 @@ fn main() -> Result<(), Box<dyn std::error::Error>> {
             plan_page("Tern Street", &shown, &tongue, &ledger)
         }
         "animated" => animated(&clip().ok_or("no such skill")?, &skill, &tongue, &model),
-        "strip" => strip(&clip().ok_or("no such skill")?, 170.0, &skill, &tongue, &model),
+        "strip" => strip(&clip().ok_or("no such skill")?, 170.0, &skill, &tongue),
         other => return Err(format!("{other} is none of skills, plan, animated, strip").into()),
     };
     std::io::stdout().write_all(text.as_bytes())?;
@@ -86,7 +86,10 @@ fn going(figure: &Figure, child: &Child, model: &Model) -> Vec<Going> {
         };
         for side in &sides {
             let told = footfall::tread(figure, child, &gait, Some(*side), &model.feet);
-            let likely = told.routes.iter().filter(|route| route.pi_0 >= 0.3 && route.n > 1);
+            let likely = told
+                .routes
+                .iter()
+                .filter(|route| route.pi_0 >= 0.3 && route.n > 1);
             let Some(route) = likely.max_by_key(|route| route.n.min(12)) else {
                 continue;
             };
@@ -106,6 +109,10 @@ fn going(figure: &Figure, child: &Child, model: &Model) -> Vec<Going> {
             }
         }
     }
-    all.sort_by_key(|going| Skill::ALL.iter().position(|skill| *skill == going.clip.skill));
+    all.sort_by_key(|going| {
+        Skill::ALL
+            .iter()
+            .position(|skill| *skill == going.clip.skill)
+    });
     all
 }

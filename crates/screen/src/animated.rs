@@ -8,17 +8,14 @@ use motion::{Clip, Key, Model, Print, Role, Track};
 use crate::Tongue;
 use crate::face::FAMILY;
 use crate::strip::{ink, lines, numbers};
-use crate::svg::{escape, extent, foot, letter, number, spot, turn};
-
-/// Height in the air is drawn so many times as large, to be seen across a room.
-pub const HEIGHT: f64 = 1.5;
+use crate::svg::{aloft, escape, foot, letter, number, spot, turn};
 
 /// A clip as an SVG that moves: feet rise off their shadows, in a loop. Where less motion is
 /// asked for, numbered prints stand in their stead. Empty for a clip without prints.
 ///
 /// - `title`: what it is, for who cannot see it
 pub fn animated(clip: &Clip, title: &str, tongue: &Tongue, model: &Model) -> String {
-    let Some(ground) = extent(clip, HEIGHT, model) else {
+    let Some(ground) = aloft(clip, model) else {
         return String::new();
     };
     let mm = clip.body.foot * 1000.0;
@@ -38,25 +35,27 @@ pub fn animated(clip: &Clip, title: &str, tongue: &Tongue, model: &Model) -> Str
     );
     _ = write!(
         out,
-        "svg{{{};background:var(--panel);font-family:'{FAMILY}',sans-serif}}\
-         @media(prefers-color-scheme:dark){{svg{{{}}}}}{}\
+        "svg{{--ink:#22262B;--panel:#FFFFFF;background:var(--panel);font-family:'{FAMILY}',sans-serif}}\
+         @media(prefers-color-scheme:dark){{svg{{--ink:#ECE8DE;--panel:#272B30}}}}{}\
          .still{{display:none}}.trace{{opacity:.28}}.go{{animation:{}s linear infinite}}\
          .shade{{fill:var(--ink);stroke:none;opacity:.22}}",
-        "--ink:#22262B;--panel:#FFFFFF",
-        "--ink:#ECE8DE;--panel:#272B30",
         ink(mm),
         number(clip.end),
     );
     let tracks = [Side::Right, Side::Left].map(|side| Track::of(clip, side, model));
     for track in &tracks {
         frames(&mut out, track, clip.end, 0.0, 'g');
-        frames(&mut out, track, clip.end, HEIGHT, 'f');
+        frames(&mut out, track, clip.end, 1.0, 'f');
     }
     out.push_str(
         "@media(prefers-reduced-motion:reduce){.go{animation:none;display:none}\
          .still{display:inline}.trace{opacity:1}}</style>",
     );
-    _ = write!(out, "<g class=\"still\">{}</g><g class=\"trace\">", lines(clip));
+    _ = write!(
+        out,
+        "<g class=\"still\">{}</g><g class=\"trace\">",
+        lines(clip)
+    );
     for print in clip.prints.iter().filter(|print| shown(print)) {
         out.push_str(&resting(print, mm));
     }

@@ -7,8 +7,7 @@ use note::msg;
 use serde_json::{Value, json};
 
 use crate::Tongue;
-use crate::animated::HEIGHT;
-use crate::svg::{Extent, extent, hops, letter, number, quad, ring, spot, turn};
+use crate::svg::{Extent, aloft, hops, letter, number, quad, ring, spot, turn};
 
 /// A clip and where the page's choices find it.
 pub struct Chosen {
@@ -112,7 +111,8 @@ pub fn clip(
         .prints
         .iter()
         .filter_map(|print| {
-            ring(clip, print).map(|[x, y]| json!([print.count, whole(x), whole(y), ms(print.lands)]))
+            ring(clip, print)
+                .map(|[x, y]| json!([print.count, whole(x), whole(y), ms(print.lands)]))
         })
         .collect();
     let lines: Vec<Value> = hops(clip)
@@ -168,12 +168,19 @@ pub fn clip(
 
 /// The ground of several clips together.
 pub fn ground<'a>(clips: impl Iterator<Item = &'a Clip>, model: &Model) -> Option<Extent> {
-    clips.filter_map(|clip| extent(clip, HEIGHT, model)).reduce(Extent::with)
+    clips
+        .filter_map(|clip| aloft(clip, model))
+        .reduce(Extent::with)
 }
 
 /// The sentences of what is down, by their words.
 pub fn moments(tongue: &Tongue) -> Value {
-    let pairs = Down::ALL.map(|down| (down.word().to_owned(), json!(tongue.say(&motion::moment(down)))));
+    let pairs = Down::ALL.map(|down| {
+        (
+            down.word().to_owned(),
+            json!(tongue.say(&motion::moment(down))),
+        )
+    });
     Value::Object(pairs.into_iter().collect())
 }
 

@@ -47,7 +47,10 @@ impl Tongue<'_> {
 
     /// The feet of a clip in the order in which they land.
     pub(crate) fn line(&self, clip: &motion::Clip) -> String {
-        let feet: Vec<String> = motion::line(clip).iter().map(|foot| self.say(foot)).collect();
+        let feet: Vec<String> = motion::line(clip)
+            .iter()
+            .map(|foot| self.say(foot))
+            .collect();
         feet.join(", ")
     }
 }

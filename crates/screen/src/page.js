@@ -60,11 +60,11 @@ function show(next) {
 
 const put = (x, y, turn, scale) => `translate(${x} ${y})rotate(${turn})scale(${scale})`;
 
-// a foot in a group of its own, with a halo where there is paint below
+// a foot in a group of its own; its halo parts it from paint and prints below
 function foot(side, [x, y, turn], scale, into, kind) {
   const it = make('g', {class: `${kind} ${side}`, transform: put(x, y, turn, scale)}, into);
   const line = width => ({d: D.feet[side], 'vector-effect': 'non-scaling-stroke', 'stroke-width': width});
-  if (clip.ground !== null && kind !== 'shade') make('path', {class: 'halo', ...line(7)}, it);
+  if (kind !== 'shade') make('path', {class: 'halo', ...line(6)}, it);
   make('path', {class: kind === 'shade' ? 'flat' : 'sole', ...line(1.6)}, it);
   return it;
 }
@@ -73,6 +73,7 @@ function drawStage() {
   const [x, y, w, h] = clip.box.map(Number), mm = clip.foot, scale = mm / 1000;
   const high = 10, under = 30;
   stage.replaceChildren();
+  stage.classList.toggle('painted', clip.ground !== null);
   stage.setAttribute('viewBox', `${x} ${y - high} ${w} ${h + high + under}`);
   if (clip.ground !== null) {
     const paint = make('g', {class: 'paint', 'stroke-width': 4}, stage);
@@ -100,12 +101,14 @@ function drawStage() {
   for (const side of ['R', 'L']) feet[side].it = foot(side, [0, 0, 0], scale, now, 'foot');
 }
 
-const along = time => LABEL + (rhythm.clientWidth - LABEL - EDGE) * time / clip.end;
+// a page that is not laid out yet has no width: it is drawn again when it has
+const wide = () => Math.max(LABEL + EDGE + 80, rhythm.getBoundingClientRect().width);
+const along = time => LABEL + (wide() - LABEL - EDGE) * time / clip.end;
 
 function drawRhythm() {
   const row = {L: 34, R: 62}, tall = 20, base = 88;
   rhythm.replaceChildren();
-  rhythm.setAttribute('viewBox', `0 0 ${rhythm.clientWidth || 1000} 106`);
+  rhythm.setAttribute('viewBox', `0 0 ${wide()} 106`);
   const defs = make('defs', {}, rhythm);
   const slant = make('pattern', {id: 'slant', width: 7, height: 7, patternUnits: 'userSpaceOnUse', patternTransform: 'rotate(35)'}, defs);
   make('path', {d: 'M0 0V7', class: 'slant'}, slant);
@@ -133,7 +136,7 @@ function drawRhythm() {
   }
   head = make('path', {class: 'head', d: 'M0 24V94'}, rhythm);
   range.style.marginLeft = `${LABEL - 12}px`;
-  range.style.width = `${Math.max(80, rhythm.clientWidth - LABEL - EDGE + 24)}px`;
+  range.style.width = `${wide() - LABEL - EDGE + 24}px`;
 }
 
 // a foot at a time, between two keys
@@ -159,7 +162,7 @@ function render() {
   const time = less.matches ? (event(t)?.[0] ?? 0) : t;
   for (const side of ['R', 'L']) {
     const [x, y, turn, height] = pose(side, t), {it, shade, scale} = feet[side];
-    it.setAttribute('transform', put(x, y - height * D.height, turn, scale));
+    it.setAttribute('transform', put(x, y - height, turn, scale));
     shade.setAttribute('transform', put(x, y, turn, scale));
     shade.style.display = height > 0.5 ? '' : 'none';
   }
@@ -227,10 +230,10 @@ function voice() {
   if (!playing || !byId('sound').checked) return;
   ear ??= new AudioContext();
   ear.resume();
-  const pace = rate();
+  const pace = rate(), now = ear.currentTime;
   for (const [lands, down, , , , kind] of clip.events) {
     if (lands < t || kind === 0) continue;
-    const at = ear.currentTime + (lands - t) / pace / 1000;
+    const at = now + (lands - t) / pace / 1000;
     const tone = ear.createOscillator(), loud = ear.createGain();
     tone.type = 'triangle';
     tone.frequency.value = TONE[down];
@@ -292,7 +295,7 @@ range.addEventListener('keydown', event => {
 });
 rhythm.addEventListener('click', event => {
   const left = event.clientX - rhythm.getBoundingClientRect().left;
-  go((left - LABEL) / (rhythm.clientWidth - LABEL - EDGE) * clip.end);
+  go((left - LABEL) / (wide() - LABEL - EDGE) * clip.end);
 });
 document.addEventListener('visibilitychange', () => { if (document.hidden) pause(); });
 

@@ -8,7 +8,6 @@ use note::msg;
 use serde_json::{Value, json};
 
 use crate::Tongue;
-use crate::animated::HEIGHT;
 use crate::data::{self, Choice, Chosen, Phrases};
 use crate::face;
 use crate::svg::{Extent, escape, foot};
@@ -46,7 +45,6 @@ pub fn page(page: &Page, tongue: &Tongue, ledger: &Ledger, model: &Model) -> Str
         "choices": page.choices.iter().map(|choice| choice.name).collect::<Vec<_>>(),
         "grounds": page.grounds,
         "feet": { "R": foot(Side::Right, 1000.0), "L": foot(Side::Left, 1000.0) },
-        "height": HEIGHT,
         "words": {
             "play": tongue.word("screen-play"),
             "pause": tongue.word("screen-pause"),
@@ -131,12 +129,13 @@ pub fn page(page: &Page, tongue: &Tongue, ledger: &Ledger, model: &Model) -> Str
 /// The sign: a cell with its three joints (look, section 1).
 const SIGN: &str = "<circle r=\"32\" fill=\"none\" stroke=\"currentColor\" stroke-width=\"24\"/>\
     <path stroke=\"var(--ground)\" stroke-width=\"7\" d=\"M0-50V-18M-14 50V10M14 50V10\"/>";
-const BACK: &str = "<svg viewBox=\"0 0 24 24\" aria-hidden=\"true\"><path d=\"M7 5v14M18 5l-8 7 8 7z\"/></svg>";
-const ON: &str = "<svg viewBox=\"0 0 24 24\" aria-hidden=\"true\"><path d=\"M17 5v14M6 5l8 7-8 7z\"/></svg>";
+const BACK: &str =
+    "<svg viewBox=\"0 0 24 24\" aria-hidden=\"true\"><path d=\"M7 5v14M18 5l-8 7 8 7z\"/></svg>";
+const ON: &str =
+    "<svg viewBox=\"0 0 24 24\" aria-hidden=\"true\"><path d=\"M17 5v14M6 5l8 7-8 7z\"/></svg>";
 const PLAY: &str = "<svg viewBox=\"0 0 24 24\" aria-hidden=\"true\"><path class=\"go\" d=\"M7 4l12 8-12 8z\"/>\
     <path class=\"halt\" d=\"M7 5v14M17 5v14\"/></svg>";
-const FLIGHT: &str =
-    "<svg viewBox=\"0 0 24 24\" aria-hidden=\"true\"><path class=\"open\" d=\"M3 18C7 3 17 3 21 18M21 18l-5-2M21 18l1-5\"/></svg>";
+const FLIGHT: &str = "<svg viewBox=\"0 0 24 24\" aria-hidden=\"true\"><path class=\"open\" d=\"M3 18C7 3 17 3 21 18M21 18l-5-2M21 18l1-5\"/></svg>";
 
 fn fieldset(out: &mut String, choice: &Choice) {
     _ = write!(
@@ -177,12 +176,21 @@ fn figures(out: &mut String, tongue: &Tongue, ledger: &Ledger) {
         escape(&tongue.word("screen-value")),
         escape(&tongue.word("screen-standing")),
     );
-    let cited = ledger
-        .cited()
-        .filter(|figure| figure.key.starts_with("motion.") || figure.key.starts_with("footfall.rate."));
+    let cited = ledger.cited().filter(|figure| {
+        figure.key.starts_with("motion.") || figure.key.starts_with("footfall.rate.")
+    });
     for figure in cited {
-        let values: Vec<String> = figure.values.iter().map(f64::to_string).collect();
-        let unit = if figure.unit == "1" { String::new() } else { format!(" {}", figure.unit) };
+        let mark = tongue.catalogue.language().mark().to_string();
+        let values: Vec<String> = figure
+            .values
+            .iter()
+            .map(|value| value.to_string().replace('.', &mark))
+            .collect();
+        let unit = if figure.unit == "1" {
+            String::new()
+        } else {
+            format!(" {}", figure.unit)
+        };
         let standing = match figure.standing {
             Standing::Published => "published",
             Standing::Practice => "practice",
@@ -197,7 +205,7 @@ fn figures(out: &mut String, tongue: &Tongue, ledger: &Ledger) {
             out,
             "<tr><td lang=\"en\">{}</td><td>{}{}</td><td>{}{}</td></tr>",
             escape(&figure.what),
-            escape(&values.join(" ")),
+            escape(&values.join("; ")),
             escape(&unit),
             escape(&tongue.say(&msg!("screen-standing-of", standing = standing))),
             escape(&source),

@@ -9,10 +9,12 @@ use motion::{Clip, Model, early};
 use note::msg;
 
 use crate::Tongue;
-use crate::animated::HEIGHT;
 use crate::data::{Choice, Chosen, WELL, form};
 use crate::page::{Page, page};
-use crate::svg::{Extent, extent, letter, number, spot};
+use crate::svg::{Extent, aloft, letter, number, spot};
+
+/// Millimetres of the figure that are shown round the feet.
+const AROUND: f64 = 350.0;
 
 /// A marking and what feet do on it.
 pub struct Shown<'a> {
@@ -57,23 +59,35 @@ pub fn plan_page(name: &str, shown: &[Shown], tongue: &Tongue, ledger: &Ledger) 
     for one in shown.iter().filter(|one| !one.going.is_empty()) {
         let marking = grounds.len().to_string();
         markings.offer(&marking, || one.name.to_owned());
-        let room = painted(one.figure)
-            .into_iter()
-            .chain(one.going.iter().filter_map(|going| extent(&going.clip, HEIGHT, &model)))
-            .reduce(Extent::with);
-        let Some(room) = room else { continue };
         for going in &one.going {
             let clip = &going.clip;
-            let lead = if going.sided { letter(clip.lead).to_string() } else { "none".to_owned() };
-            gaits.offer(clip.gait, || tongue.say(&msg!("page-gait", gait = clip.gait)));
-            leads.offer(&lead, || tongue.say(&msg!("screen-lead-foot", foot = &lead)));
+            let lead = if going.sided {
+                letter(clip.lead).to_string()
+            } else {
+                "none".to_owned()
+            };
+            gaits.offer(clip.gait, || {
+                tongue.say(&msg!("page-gait", gait = clip.gait))
+            });
+            leads.offer(&lead, || {
+                tongue.say(&msg!("screen-lead-foot", foot = &lead))
+            });
             whos.offer(&going.who, || going.who.clone());
             let by = |form: &str| {
-                [&marking, clip.gait, &lead, form, &going.who].map(str::to_owned).to_vec()
+                [&marking, clip.gait, &lead, form, &going.who]
+                    .map(str::to_owned)
+                    .to_vec()
             };
             if opens.is_empty() {
                 opens = by(WELL);
             }
+            // so much of the figure as feet come to: a long lane would make them small
+            let Some(feet) = aloft(clip, &model) else {
+                continue;
+            };
+            let near = feet.wider(AROUND);
+            let all = painted(one.figure).map_or(feet, |figure| figure.with(feet));
+            let room = near.within(all);
             let ground = Some(grounds.len());
             for row in early(clip.skill).filter(|_| clip.gait == clip.skill.word()) {
                 let early = row.of(clip, &model);
@@ -121,7 +135,9 @@ fn painted(figure: &Figure) -> Option<Extent> {
         .paint
         .iter()
         .flat_map(|paint| paint.polygon.exterior().coords());
-    spots.map(|at| Extent::round(*at, 60.0)).reduce(Extent::with)
+    spots
+        .map(|at| Extent::round(*at, 60.0))
+        .reduce(Extent::with)
 }
 
 /// The painted shapes: filled with their paint, outlined so that light ones show on paper.
@@ -150,4 +166,66 @@ fn ring(path: &mut String, ring: &LineString<f64>) {
         _ = write!(path, "{pen}{} {}", number(x.round()), number(y.round()));
     }
     path.push('Z');
+}
+
+#[cfg(test)]
+mod tests {
+    use children::{Side, counts};
+    use footfall::{Contact, Gait};
+    use marking::{Ground, Look, Palette};
+    use motion::{Path, Way};
+
+    use super::*;
+
+    /// A name is text wherever it stands: in the title, in a label, in the data.
+    #[test]
+    fn a_name_cannot_become_markup() {
+        let ledger = Ledger::shipped().expect("the shipped ledger reads");
+        let model = Model::of(&ledger);
+        let child = counts(&[(5.0, 1)], &ledger).value.remove(0);
+        let palette = Palette {
+            ground: Ground::Asphalt,
+        };
+        let family = marking::family("court").expect("the court");
+        let look = Look::of(palette, &ledger);
+        let figure = family.make(&family.defaults(), &look).expect("a court");
+        let gait = Gait::named("hop").expect("the hop");
+        let way = Way {
+            gait: &gait,
+            cells: &[0, 1],
+            lane: None,
+            contacts: &[Contact::R, Contact::R],
+        };
+        let path = Path::on(&figure, &way, &child, &model).expect("a path");
+        let evil = "</script><img src=x onerror=alert(1)>\"'&";
+        let shown = Shown {
+            name: evil,
+            figure: &figure,
+            going: vec![Going {
+                who: evil.to_owned(),
+                sided: true,
+                clip: motion::Clip::of(&path, &model).expect("a clip"),
+            }],
+        };
+        assert_eq!(shown.going[0].clip.lead, Side::Right);
+        let tongue = Tongue {
+            catalogue: words::Catalogue::of(words::Language::En),
+            units: unit::Units::Metres,
+        };
+        let page = plan_page(evil, &[shown], &tongue, &ledger);
+        assert!(!page.contains("<img"));
+        assert_eq!(page.matches("</script>").count(), 2, "ours alone");
+        assert!(page.contains("&lt;/script&gt;"));
+    }
+
+    #[test]
+    fn a_plan_on_which_nobody_goes_is_still_a_page() {
+        let ledger = Ledger::shipped().expect("the shipped ledger reads");
+        let tongue = Tongue {
+            catalogue: words::Catalogue::of(words::Language::Es),
+            units: unit::Units::Metres,
+        };
+        let page = plan_page("Calle", &[], &tongue, &ledger);
+        assert!(page.ends_with("</html>\n") && page.contains("\"clips\":[]"));
+    }
 }

@@ -20,9 +20,13 @@ pub fn skills_page(tongue: &Tongue, ledger: &Ledger) -> String {
     let mut clips = Vec::new();
     for age in AGES {
         let children = counts(&[(f64::from(age), 1)], ledger).value;
-        let Some(child) = children.first() else { continue };
+        let Some(child) = children.first() else {
+            continue;
+        };
         for skill in Skill::ALL {
-            let Some(gait) = Gait::named(skill.word()) else { continue };
+            let Some(gait) = Gait::named(skill.word()) else {
+                continue;
+            };
             for lead in [Side::Right, Side::Left] {
                 let path = Path::free(&gait, lead, child, &model);
                 let Some(well) = path.and_then(|path| Clip::of(&path, &model)) else {
@@ -30,7 +34,9 @@ pub fn skills_page(tongue: &Tongue, ledger: &Ledger) -> String {
                 };
                 let by = |form: &str| {
                     let foot = if lead == Side::Right { "R" } else { "L" };
-                    [skill.word(), foot, form, &age.to_string()].map(str::to_owned).to_vec()
+                    [skill.word(), foot, form, &age.to_string()]
+                        .map(str::to_owned)
+                        .to_vec()
                 };
                 for row in early(skill) {
                     clips.push(Chosen {
@@ -54,7 +60,12 @@ pub fn skills_page(tongue: &Tongue, ledger: &Ledger) -> String {
         &Page {
             title: &title,
             choices: choices(tongue),
-            opens: vec![Skill::Gallop.word().into(), "R".into(), WELL.into(), OPENS.to_string()],
+            opens: vec![
+                Skill::Gallop.word().into(),
+                "R".into(),
+                WELL.into(),
+                OPENS.to_string(),
+            ],
             clips: clips
                 .into_iter()
                 .filter_map(|chosen| Some((chosen, room?)))
@@ -146,7 +157,10 @@ mod tests {
         for language in Language::ALL {
             let page = html(language);
             for key in ["screen-", "motion-", "page-"] {
-                assert!(!page.contains(&format!(">{key}")) && !page.contains(&format!("\"{key}")), "{key}");
+                assert!(
+                    !page.contains(&format!(">{key}")) && !page.contains(&format!("\"{key}")),
+                    "{key}"
+                );
             }
         }
     }

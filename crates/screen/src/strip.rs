@@ -3,7 +3,7 @@
 use std::fmt::Write;
 
 use children::Side;
-use motion::{Clip, Model};
+use motion::Clip;
 
 use crate::Tongue;
 use crate::animated::{resting, shown};
@@ -20,8 +20,8 @@ const CAP_OF_EM: f64 = 0.668;
 
 /// A clip as a still drawing, `width` millimetres of paper wide: feet true to scale. Empty
 /// for a clip without prints.
-pub fn strip(clip: &Clip, width: f64, title: &str, tongue: &Tongue, model: &Model) -> String {
-    let Some(ground) = extent(clip, 0.0, model) else {
+pub fn strip(clip: &Clip, width: f64, title: &str, tongue: &Tongue) -> String {
+    let Some(ground) = extent(clip) else {
         return String::new();
     };
     let mm = clip.body.foot * 1000.0;
@@ -82,7 +82,11 @@ fn rhythm(out: &mut String, clip: &Clip, [left, top]: [f64; 2], width: f64, tong
     }
     for print in &clip.prints {
         let lifts = print.lifts.unwrap_or(clip.end);
-        let fill = if print.side == Side::Right { "var(--ink)" } else { "var(--panel)" };
+        let fill = if print.side == Side::Right {
+            "var(--ink)"
+        } else {
+            "var(--panel)"
+        };
         _ = write!(
             out,
             "<rect class=\"bar {}\" fill=\"{fill}\" x=\"{}\" y=\"{}\" width=\"{}\" height=\"{}\" rx=\".6\"/>",

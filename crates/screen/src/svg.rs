@@ -39,7 +39,12 @@ pub fn foot(side: Side, length: f64) -> String {
     for ring in outline(side) {
         for (at, spot) in ring.iter().enumerate() {
             let pen = if at == 0 { 'M' } else { 'L' };
-            _ = write!(path, "{pen}{} {}", number(spot.x * length), number(-spot.y * length));
+            _ = write!(
+                path,
+                "{pen}{} {}",
+                number(spot.x * length),
+                number(-spot.y * length)
+            );
         }
         path.push('Z');
     }
@@ -71,10 +76,27 @@ impl Extent {
     }
 
     pub fn with(self, other: Extent) -> Extent {
-        let pick = |a: [f64; 2], b: [f64; 2], f: fn(f64, f64) -> f64| [f(a[0], b[0]), f(a[1], b[1])];
+        let pick =
+            |a: [f64; 2], b: [f64; 2], f: fn(f64, f64) -> f64| [f(a[0], b[0]), f(a[1], b[1])];
         Extent {
             low: pick(self.low, other.low, f64::min),
             high: pick(self.high, other.high, f64::max),
+        }
+    }
+
+    /// With a margin all round.
+    pub fn wider(self, by: f64) -> Extent {
+        Extent {
+            low: self.low.map(|low| low - by),
+            high: self.high.map(|high| high + by),
+        }
+    }
+
+    /// What both share.
+    pub fn within(self, other: Extent) -> Extent {
+        Extent {
+            low: [0, 1].map(|axis| self.low[axis].max(other.low[axis])),
+            high: [0, 1].map(|axis| self.high[axis].min(other.high[axis])),
         }
     }
 
@@ -93,18 +115,9 @@ pub fn turn(toes: f64) -> f64 {
     -toes.to_degrees()
 }
 
-/// All that a clip's feet and their numbers take on a drawing, millimetres; a foot in the air is
-/// drawn so many times its height further up.
-pub fn extent(clip: &Clip, rise: f64, model: &Model) -> Option<Extent> {
+/// All that a clip's prints and their numbers take on a drawing, millimetres.
+pub fn extent(clip: &Clip) -> Option<Extent> {
     let foot = clip.body.foot * 1000.0;
-    let raised = [Side::Right, Side::Left]
-        .into_iter()
-        .flat_map(|side| Track::of(clip, side, model).keys)
-        .filter(|key| rise > 0.0 && key.height > 0.0)
-        .map(|key| {
-            let up = Coord { x: 0.0, y: rise * key.height };
-            Extent::round(key.at + up, 0.55 * foot)
-        });
     clip.prints
         .iter()
         .map(|print| {
@@ -117,8 +130,22 @@ pub fn extent(clip: &Clip, rise: f64, model: &Model) -> Option<Extent> {
                 None => own,
             }
         })
-        .chain(raised)
         .reduce(Extent::with)
+}
+
+/// The same with feet in the air, which are drawn as far up as they are high.
+pub fn aloft(clip: &Clip, model: &Model) -> Option<Extent> {
+    let raised = [Side::Right, Side::Left]
+        .into_iter()
+        .flat_map(|side| Track::of(clip, side, model).keys)
+        .map(|key| {
+            let up = Coord {
+                x: 0.0,
+                y: key.height,
+            };
+            Extent::round(key.at + up, 0.55 * clip.body.foot * 1000.0)
+        });
+    extent(clip).into_iter().chain(raised).reduce(Extent::with)
 }
 
 /// Where the number of a contact stands: outside its foot, behind the heel of one that goes
@@ -128,10 +155,9 @@ pub fn ring(clip: &Clip, print: &Print) -> Option<[f64; 2]> {
     if print.role != Role::Contact {
         return None;
     }
-    let twin = clip
-        .prints
-        .iter()
-        .any(|other| other.role == Role::Contact && other.count == print.count && other.side != print.side);
+    let twin = clip.prints.iter().any(|other| {
+        other.role == Role::Contact && other.count == print.count && other.side != print.side
+    });
     if twin && print.side == Side::Left {
         return None;
     }
@@ -189,7 +215,10 @@ fn curve(from: &Print, to: &Print, foot: f64) -> Option<[[f64; 2]; 3]> {
     };
     let (start, end) = (clear(from), clear(to));
     let sign = if to.side == Side::Left { 1.0 } else { -1.0 };
-    let out = Coord { x: -ahead.y, y: ahead.x } * sign;
+    let out = Coord {
+        x: -ahead.y,
+        y: ahead.x,
+    } * sign;
     if length < MOVED {
         return None;
     }
@@ -215,13 +244,22 @@ mod tests {
 
     #[test]
     fn numbers_are_short_and_never_minus_nought() {
-        for (value, text) in [(0.0, "0"), (-0.001, "0"), (1.5, "1.5"), (-12.345, "-12.35"), (3.0, "3")] {
+        for (value, text) in [
+            (0.0, "0"),
+            (-0.001, "0"),
+            (1.5, "1.5"),
+            (-12.345, "-12.35"),
+            (3.0, "3"),
+        ] {
             assert_eq!(number(value), text);
         }
     }
 
     #[test]
     fn nothing_of_a_name_is_taken_for_markup() {
-        assert_eq!(escape("<a b=\"c\">&'"), "&lt;a b=&quot;c&quot;&gt;&amp;&#39;");
+        assert_eq!(
+            escape("<a b=\"c\">&'"),
+            "&lt;a b=&quot;c&quot;&gt;&amp;&#39;"
+        );
     }
 }

@@ -126,7 +126,9 @@ pub fn class(skill: Skill, seed: u64, model: &Model, ledger: &Ledger) -> (Vec<Pu
     };
     let (ages, groups) = (draw(3, shared.age), draw(2, shared.group));
     let own = 1.0 - shared.age - shared.group;
-    let gait = Gait::named(skill.word()).expect("a gait of the skill");
+    let Some(gait) = Gait::named(skill.word()) else {
+        return (Vec::new(), Vec::new());
+    };
     (0..24)
         .map(|number| {
             let (age, group) = (number % 3, (number / 3) % 2);

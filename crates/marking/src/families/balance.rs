@@ -20,6 +20,14 @@ pub struct BalanceLines;
 
 const LENGTHS: [LengthSpec; 3] = [
     LengthSpec {
+        name: "length",
+        least: 3.0,
+        most: 10.0,
+        default: 4.0,
+        step: 0.5,
+        says: "length-length",
+    },
+    LengthSpec {
         name: "narrow",
         least: 0.10,
         most: 0.20,
@@ -34,14 +42,6 @@ const LENGTHS: [LengthSpec; 3] = [
         default: 0.30,
         step: 0.05,
         says: "length-wide-line",
-    },
-    LengthSpec {
-        name: "length",
-        least: 3.0,
-        most: 8.0,
-        default: 4.0,
-        step: 0.5,
-        says: "length-length",
     },
 ];
 
@@ -75,7 +75,7 @@ impl Family for BalanceLines {
 
     fn make(&self, lengths: &[f64], look: &Look) -> Result<Figure, Fault> {
         let taken = take_all(&LENGTHS, lengths)?;
-        let [narrow, wide, length] = taken;
+        let [length, narrow, wide] = taken;
         at_least("wide", wide, narrow + 0.05)?;
         let mut canvas = Canvas::new(look);
         let stop = GO + length + 0.15;

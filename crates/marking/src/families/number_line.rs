@@ -16,7 +16,7 @@ pub struct NumberLine;
 const LENGTHS: [LengthSpec; 2] = [
     LengthSpec {
         name: "step",
-        least: 0.38,
+        least: 0.39,
         most: 0.65,
         default: 0.40,
         step: 0.01,
@@ -24,7 +24,7 @@ const LENGTHS: [LengthSpec; 2] = [
     },
     LengthSpec {
         name: "cell",
-        least: 0.33,
+        least: 0.34,
         most: 0.40,
         default: 0.35,
         step: 0.01,
@@ -65,7 +65,9 @@ impl Family for NumberLine {
             };
             let pose = Pose::at(number as f64 * step, 0.0);
             let cell = canvas.broad(number.to_string(), pose, deep, parts);
-            canvas.numerals(&number.to_string(), parts[0], pose);
+            // an eye's corners are round: a third of each is no room for a ten
+            let straight = deep * look.broad - look.corner_broad * 2.0 / 3.0;
+            canvas.numbered(&number.to_string(), parts[0], pose, [deep, straight]);
             canvas.either(cell);
             canvas.follow(cell, (number + 1..=(number + 2).min(LAST)).collect());
         }

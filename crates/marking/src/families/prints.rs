@@ -1,8 +1,10 @@
 //! Footprint trails: a skill well done, as its feet fall.
 //!
-//! A contact of one foot, or of both, stands in an eye. Where a contact is two steps of one
-//! gait (gallop: lead and close; skip: step and hop) the prints stand free, the one that
-//! lands first in colour, the other in Chalk. Right is one colour, left the other.
+//! A contact of one foot, or of both, stands in an eye; but hops so short that no eye fits
+//! between them stand free, their prints as long as they leave room for. Where a contact is
+//! two steps of one gait (gallop: lead and close; skip: step and hop) the prints stand free
+//! too, the one that lands first in colour, the other in Chalk. Right is one colour, left
+//! the other.
 
 use std::f64::consts::PI;
 
@@ -80,10 +82,7 @@ const fn spot(least: f64, default: f64) -> LengthSpec {
 
 const GALLOP: [LengthSpec; 1] = [stride(0.40, 0.95, 0.60, "length-stride-gallop")];
 const SKIP: [LengthSpec; 1] = [stride(0.40, 0.80, 0.50, "length-stride-skip")];
-const HOP: [LengthSpec; 2] = [
-    stride(0.38, 0.80, 0.40, "length-stride-hop"),
-    spot(0.33, 0.33),
-];
+const HOP: [LengthSpec; 1] = [stride(0.24, 0.80, 0.45, "length-stride-hop")];
 const LEAP: [LengthSpec; 2] = [
     stride(0.45, 1.10, 0.70, "length-stride-leap"),
     spot(0.33, 0.36),
@@ -96,6 +95,8 @@ const PRINT: f64 = 0.22;
 const BESIDE: f64 = 0.0565;
 /// Radius of the ground that a free print is aimed at, metres: a print and what sways.
 const AIM: f64 = 0.18;
+/// A ring whose eye holds a whole print, metres across.
+const EYE: f64 = 0.40;
 /// How far the closing foot falls behind the lead, metres: half a print.
 const CLOSE: f64 = PRINT / 2.0;
 /// Bare ground before the swap bar, metres: a child comes to stand there.
@@ -119,6 +120,7 @@ impl Prints {
     fn reach(&self, spot: f64, stride: f64) -> [f64; 2] {
         match self.show {
             Show::Gallop => [PRINT / 2.0, PRINT / 2.0 + CLOSE],
+            Show::Hop if spot < EYE => [PRINT / 2.0; 2],
             Show::Skip => [PRINT / 2.0 + hop_of(stride), PRINT / 2.0],
             Show::Hop | Show::Leap | Show::Jump => [spot / 2.0; 2],
         }
@@ -150,6 +152,11 @@ impl Prints {
             Foot::Left => Takes::Left,
         };
         match self.show {
+            Show::Hop if spot < EYE => {
+                let long = PRINT.min(stride - look.gap);
+                canvas.print(own, pose, foot, long);
+                canvas.spot(id, pose.at, spot / 2.0, takes)
+            }
             Show::Gallop | Show::Skip => {
                 canvas.print(own, beside(foot, 0.0), foot, PRINT);
                 if self.show == Show::Gallop {
@@ -222,11 +229,15 @@ impl Family for Prints {
         let specs = self.lengths();
         let taken = take(specs, lengths)?;
         let stride = taken.first().copied().unwrap_or(PRINT);
-        let spot = taken.get(1).copied().unwrap_or(2.0 * AIM);
-        let own = taken.len() > 1;
-        if own {
-            at_least("stride", stride, spot + look.gap)?;
-        }
+        let spot = match (taken.get(1), self.show) {
+            (Some(spot), _) => {
+                at_least("stride", stride, spot + look.gap)?;
+                *spot
+            }
+            (None, Show::Hop) if stride < EYE + look.gap => (stride - look.joint).min(2.0 * AIM),
+            (None, Show::Hop) => EYE,
+            (None, _) => 2.0 * AIM,
+        };
         let mut canvas = Canvas::new(look);
         let [ahead, behind] = self.reach(spot, stride);
         let mut x = -look.stand;

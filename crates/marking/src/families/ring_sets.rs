@@ -16,7 +16,7 @@ pub struct RingSets;
 const LENGTHS: [LengthSpec; 3] = [
     LengthSpec {
         name: "within",
-        least: 0.38,
+        least: 0.40,
         most: 0.80,
         default: 0.42,
         step: 0.01,
@@ -24,7 +24,7 @@ const LENGTHS: [LengthSpec; 3] = [
     },
     LengthSpec {
         name: "between",
-        least: 0.38,
+        least: 0.40,
         most: 1.00,
         default: 0.52,
         step: 0.01,
@@ -32,7 +32,7 @@ const LENGTHS: [LengthSpec; 3] = [
     },
     LengthSpec {
         name: "ring",
-        least: 0.33,
+        least: 0.35,
         most: 0.40,
         default: 0.35,
         step: 0.01,

@@ -91,7 +91,7 @@ impl Family for TwinTracks {
             // the waves bow outward, away from one another
             let way = way(y, length, radius, side);
             let turns = |piece: usize| {
-                if piece % 2 == 0 {
+                if piece.is_multiple_of(2) {
                     Part::Cool
                 } else {
                     Part::Plain

@@ -100,8 +100,8 @@ const SAME: f64 = 1e-9;
 /// # Method
 /// Letters beyond the number of cells are dropped, the one whose loss costs fewest words
 /// first; spare cells get letters of common use. Then simulated annealing by swaps from
-/// several seeded starts, each ended by the best swaps, and a branch and bound that begins
-/// with what was found: where it comes to its end the placing is proven best (`proven`),
+/// several seeded starts, each ended by the best swaps; the best of these shaken by a few
+/// swaps and mended again, many times; and a branch and bound that begins with what was found: where it comes to its end the placing is proven best (`proven`),
 /// otherwise it is what the search found. Without words: letters of common use in the
 /// order of the alphabet.
 pub fn place(asked: &Asked) -> Lettering {

@@ -1,11 +1,15 @@
-//! The search for the best placing: annealing by swaps, then branch and bound.
+//! The search for the best placing: annealing by swaps, the best of it shaken and polished,
+//! then branch and bound.
 
 use std::cmp::Ordering;
 
 use super::{Asked, SAME};
 
 /// Starts of the annealing.
-const STARTS: u64 = 6;
+const STARTS: u64 = 8;
+/// Times that the best is shaken, by so many swaps, and polished again.
+const SHAKES: usize = 400;
+const SHAKE: usize = 3;
 /// Swaps tried from each start, for each cell.
 const SWAPS: usize = 1000;
 /// First and last temperature: a word is worth 1, a step of its way some hundredths.
@@ -108,6 +112,17 @@ impl Board {
             let mut dice = Dice::new(seed, start);
             let found = self.polished(self.annealed(&mut dice));
             if self.worth(&found).order(&self.worth(&best)).is_lt() {
+                best = found;
+            }
+        }
+        let mut dice = Dice::new(seed, STARTS);
+        for shake in 0..SHAKES {
+            let mut shaken = best.clone();
+            for _ in 0..=shake % SHAKE {
+                shaken.swap(dice.below(self.letters), dice.below(self.cells));
+            }
+            let found = self.polished(shaken);
+            if self.worth(&found).order(&self.worth(&best)).is_le() {
                 best = found;
             }
         }

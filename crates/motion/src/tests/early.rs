@@ -3,7 +3,7 @@
 use std::collections::BTreeSet;
 
 use super::*;
-use crate::{EARLY, Edit, Early, Print, Role, early, line};
+use crate::{EARLY, Early, Edit, Print, Role, early, line};
 
 /// A clip long enough for every row.
 fn pairs(mut check: impl FnMut(&Early, &Clip, &Clip, &Model)) {
@@ -62,7 +62,11 @@ fn what_no_row_means_stays_as_it_was() {
             .unwrap_or(0.0);
         let late = |lands: f64| pauses.iter().filter(|at| **at <= lands).count() as f64 * pause;
         let mut kept = 0;
-        for print in well.prints.iter().filter(|print| !meant(row, print, well.lead)) {
+        for print in well
+            .prints
+            .iter()
+            .filter(|print| !meant(row, print, well.lead))
+        {
             let same = form.prints.iter().any(|other| {
                 let place = other.side == print.side
                     && other.role == print.role
@@ -144,7 +148,11 @@ fn forms_without_flight_have_none() {
     ] {
         let (well, form) = form(skill, name);
         assert!(!well.flights().is_empty());
-        assert!(form.flights().is_empty(), "{name} flies: {:?}", form.flights());
+        assert!(
+            form.flights().is_empty(),
+            "{name} flies: {:?}",
+            form.flights()
+        );
     }
     // a big step: only the running steps fly
     let (well, step) = form(Skill::Leap, "big-step");
@@ -157,7 +165,10 @@ fn crossed_feet_are_crossed() {
     let (well, crossed) = form(Skill::Slide, "crosses");
     let ahead = |clip: &Clip, count: usize| {
         let x = |role: Role| {
-            let print = clip.prints.iter().find(|p| p.role == role && p.count == count);
+            let print = clip
+                .prints
+                .iter()
+                .find(|p| p.role == role && p.count == count);
             print.map(|print| print.at.x).expect("a print")
         };
         x(Role::Closing) - x(Role::Contact)

@@ -47,16 +47,26 @@ fn every(mut check: impl FnMut(&Clip, &Model)) {
 fn sound(clip: &Clip, model: &Model) {
     let told = format!("{} {:?} at {}", clip.gait, clip.early, clip.body.age);
     for side in SIDES {
-        let mut prints = clip.prints.iter().filter(|print| print.side == side).peekable();
+        let mut prints = clip
+            .prints
+            .iter()
+            .filter(|print| print.side == side)
+            .peekable();
         while let Some(print) = prints.next() {
             let lifts = print.lifts.unwrap_or(clip.end);
-            assert!(print.lands < lifts, "{told}: {print:?} lifts before it lands");
+            assert!(
+                print.lands < lifts,
+                "{told}: {print:?} lifts before it lands"
+            );
             match prints.peek() {
                 Some(next) => assert!(
                     lifts < next.lands,
                     "{told}: {side:?} is in two places: {print:?} {next:?}"
                 ),
-                None => assert!(print.lifts.is_none(), "{told}: {side:?} ends in the air: {print:?}"),
+                None => assert!(
+                    print.lifts.is_none(),
+                    "{told}: {side:?} ends in the air: {print:?}"
+                ),
             }
         }
     }

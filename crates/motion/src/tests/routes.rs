@@ -43,13 +43,20 @@ fn the_contacts_of_a_clip_are_those_of_the_route() {
                     lane: route.lane,
                     contacts: &route.contacts,
                 };
-                let path = Path::on(figure, &way, &children[0], &model).expect("the route is the figure's");
+                let path = Path::on(figure, &way, &children[0], &model)
+                    .expect("the route is the figure's");
                 let clip = Clip::of(&path, &model).expect("a clip");
                 sound(&clip, &model);
                 for row in crate::early(clip.skill).filter(|_| clip.gait == clip.skill.word()) {
                     sound(&row.of(&clip, &model), &model);
                 }
-                assert_eq!(clip.contacts(), route.contacts[1..], "{} {}", figure.family, activity.gait.name);
+                assert_eq!(
+                    clip.contacts(),
+                    route.contacts[1..],
+                    "{} {}",
+                    figure.family,
+                    activity.gait.name
+                );
                 for (count, cell) in route.cells.iter().enumerate().skip(1) {
                     let (mut sum, mut feet) = (geo::Coord { x: 0.0, y: 0.0 }, 0.0);
                     for print in clip.prints.iter().filter(|print| {
@@ -62,9 +69,19 @@ fn the_contacts_of_a_clip_are_those_of_the_route() {
                     // a leading foot keeps to its side of the aim
                     let aside = libm::hypot(off.x, off.y);
                     let most = model.beside * clip.body.foot + ROUNDED;
-                    assert!(aside <= most, "{} {}: {aside}", figure.family, activity.gait.name);
+                    assert!(
+                        aside <= most,
+                        "{} {}: {aside}",
+                        figure.family,
+                        activity.gait.name
+                    );
                     if !matches!(activity.gait.name, "gallop" | "slide") {
-                        assert!(aside < ROUNDED, "{} {}: {aside}", figure.family, activity.gait.name);
+                        assert!(
+                            aside < ROUNDED,
+                            "{} {}: {aside}",
+                            figure.family,
+                            activity.gait.name
+                        );
                     }
                 }
                 clips += 1;
@@ -82,19 +99,31 @@ fn the_contacts_of_a_clip_are_those_of_the_route() {
 fn a_pass_takes_as_long_as_footfall_says() {
     let ledger = ledger();
     let model = Model::of(&ledger);
-    for skill in [Skill::Jump, Skill::Hop, Skill::Gallop, Skill::Slide, Skill::Skip] {
+    for skill in [
+        Skill::Jump,
+        Skill::Hop,
+        Skill::Gallop,
+        Skill::Slide,
+        Skill::Skip,
+    ] {
         for years in AGES {
             let clip = free(skill, Side::Right, years, &model);
             let lands: Vec<f64> = (1..=clip.contacts().len())
                 .filter_map(|count| {
                     let mut prints = clip.prints.iter();
-                    prints.find(|p| p.count == count && p.role == Role::Contact).map(|p| p.lands)
+                    prints
+                        .find(|p| p.count == count && p.role == Role::Contact)
+                        .map(|p| p.lands)
                 })
                 .collect();
             let n = lands.len();
             let ours = lands[n - 1] - lands[0];
             let wanted = (n - 1) as f64 / model.feet.rate(skill, years);
-            assert!((ours - wanted).abs() < ROUNDED * n as f64, "{}: {ours}, not {wanted}", skill.word());
+            assert!(
+                (ours - wanted).abs() < ROUNDED * n as f64,
+                "{}: {ours}, not {wanted}",
+                skill.word()
+            );
         }
     }
 }
@@ -122,7 +151,10 @@ fn what_the_figure_has_not_makes_no_path() {
     assert!(path(&way(&[0, 999], &good, None)).is_none(), "no such cell");
     assert!(path(&way(&[0], &good, None)).is_none(), "a cell is missing");
     assert!(path(&way(&[], &good, Some(7))).is_none(), "no such lane");
-    assert!(path(&way(&[0, 1], &[Contact::R, Contact::L], None)).is_none(), "not a hop");
+    assert!(
+        path(&way(&[0, 1], &[Contact::R, Contact::L], None)).is_none(),
+        "not a hop"
+    );
     assert!(path(&way(&[], &[], None)).is_none(), "nothing");
     let mut child = child(5.0);
     child.means = children::Means::Wheels;

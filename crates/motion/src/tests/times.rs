@@ -39,9 +39,17 @@ fn contacts_come_at_the_rate_of_the_ledger() {
         lands.dedup_by(|a, b| (*a - *b).abs() < ROUNDED);
         for pair in lands.windows(2) {
             let ours = 1.0 / (pair[1] - pair[0]);
-            assert!((ours / rate - 1.0).abs() < 1e-4, "{}: {ours}, not {rate}", clip.gait);
+            assert!(
+                (ours / rate - 1.0).abs() < 1e-4,
+                "{}: {ours}, not {rate}",
+                clip.gait
+            );
         }
-        assert!(lands.len() >= 2, "{} has too few contacts to count", clip.gait);
+        assert!(
+            lands.len() >= 2,
+            "{} has too few contacts to count",
+            clip.gait
+        );
         let _ = model;
     });
 }
@@ -102,7 +110,11 @@ fn the_beat_is_long_and_short_as_in_the_ledger() {
                 continue;
             }
             let (long, short) = (triple[1].1 - triple[0].1, triple[2].1 - triple[1].1);
-            assert!((long / short - wanted).abs() < 1e-4, "{}: {long} to {short}", clip.gait);
+            assert!(
+                (long / short - wanted).abs() < 1e-4,
+                "{}: {long} to {short}",
+                clip.gait
+            );
             seen += 1;
         }
     });
@@ -123,7 +135,10 @@ fn each_gait_flies_where_its_sequence_says() {
             _ => assert_eq!(flights.len(), contacts, "{}", clip.gait),
         }
         for (_, to) in flights {
-            let landing = clip.prints.iter().find(|print| (print.lands - to).abs() < ROUNDED);
+            let landing = clip
+                .prints
+                .iter()
+                .find(|print| (print.lands - to).abs() < ROUNDED);
             let role = landing.map(|print| print.role);
             match clip.skill {
                 Skill::Skip => assert_eq!(role, Some(Role::Hop)),
@@ -157,7 +172,10 @@ fn running_flight_grows_with_age_and_stays_under_what_was_seen() {
             .map(|(a, b)| b - a)
             .sum();
         let share = flown / (to - from);
-        assert!(share > before && share < model.flight_most_run, "{share} at {years}");
+        assert!(
+            share > before && share < model.flight_most_run,
+            "{share} at {years}"
+        );
         before = share;
     }
 }
@@ -177,7 +195,11 @@ fn left_is_right_in_the_mirror() {
                 .prints
                 .iter()
                 .map(|p| {
-                    let side = if flip { crate::clip::opposite(p.side) } else { p.side };
+                    let side = if flip {
+                        crate::clip::opposite(p.side)
+                    } else {
+                        p.side
+                    };
                     let sign = if flip { -1.0 } else { 1.0 };
                     // adding nought makes -0 nought
                     let (y, toes) = (sign * p.at.y + 0.0, sign * p.toes + 0.0);
@@ -214,7 +236,10 @@ fn a_foot_rests_on_its_prints_and_flies_as_thrown() {
                 let (from, to) = clip_flights[0];
                 let most = model.gravity * (to - from) * (to - from) / 8.0;
                 let high = track.keys.iter().map(|key| key.height).fold(0.0, f64::max);
-                assert!(high <= most + 1e-6 && high > 0.9 * most, "{high}, not {most}");
+                assert!(
+                    high <= most + 1e-6 && high > 0.9 * most,
+                    "{high}, not {most}"
+                );
             }
         }
     });

@@ -180,7 +180,8 @@ pub fn programme(
     programme
 }
 
-/// Letters of a word that children can jump: shorter is no way, longer no court.
+/// Letters of a word that children can jump, as a court has them: shorter is no way, longer
+/// no court.
 const LETTERS: std::ops::RangeInclusive<usize> = 2..=12;
 
 fn words(table: &Table, desk: &mut Desk) -> Vec<String> {
@@ -190,7 +191,8 @@ fn words(table: &Table, desk: &mut Desk) -> Vec<String> {
     let mut words = Vec::new();
     for word in read.value {
         let small = word.value.trim().to_lowercase();
-        if small.chars().all(char::is_alphabetic) && LETTERS.contains(&small.chars().count()) {
+        let letters = marking::letters(&small).map_or(0, |letters| letters.len());
+        if LETTERS.contains(&letters) && !small.contains(char::is_whitespace) {
             words.push(small);
         } else {
             let note = Note::error(word.at, msg!("word-odd", word = word.value));
@@ -382,6 +384,8 @@ mod tests {
             ("[weights]\nhopp = 1\n", "key-unknown", "hopp"),
             ("[weights]\nrun = 1\n", "key-unknown", "run"),
             ("words = [\"cat 1\"]\n", "word-odd", "\"cat 1\""),
+            ("words = [\"кот\"]\n", "word-odd", "\"кот\""),
+            ("words = [\"a\"]\n", "word-odd", "\"a\""),
             ("palette = \"grass\"\n", "word-unknown", "\"grass\""),
             (
                 "[families]\nwanted = [\"brok\"]\n",

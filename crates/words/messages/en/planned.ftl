@@ -15,6 +15,13 @@ page-family = { $family ->
     [brook] Brook
     [spots] Stepping spots
     [pair] Jump pair
+    [ring-sets] Ring sets
+    [star] Direction star
+    [number-line] Number line
+    [number-court] Number court
+    [letter-court] Letter court
+    [fields] Shape and colour fields
+    [compass] Compass of turns
     [straight-lane] Straight lane
     [wave-lane] Wave lane
     [zigzag-lane] Zigzag lane

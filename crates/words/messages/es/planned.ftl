@@ -15,6 +15,13 @@ page-family = { $family ->
     [brook] Arroyo
     [spots] Huellas de paso
     [pair] Saltos en pareja
+    [ring-sets] Grupos de aros
+    [star] Estrella de direcciones
+    [number-line] Recta de números
+    [number-court] Tablero de números
+    [letter-court] Tablero de letras
+    [fields] Campos de forma y color
+    [compass] Rosa de los giros
     [straight-lane] Carril recto
     [wave-lane] Carril ondulado
     [zigzag-lane] Carril en zigzag
