@@ -8,6 +8,7 @@ mod command;
 mod outcome;
 mod papers;
 mod planning;
+mod screens;
 mod survey;
 mod tell;
 mod verbs;

@@ -112,7 +112,6 @@ pub fn class(project: &Project, yard: &Yard, notes: &mut Vec<Note>) -> Option<Cl
         counts,
         week,
         time,
-        learned,
     })
 }
 

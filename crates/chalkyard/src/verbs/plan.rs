@@ -16,6 +16,7 @@ use crate::command::{Manner, Plan};
 use crate::outcome::{Fault, Outcome};
 use crate::papers;
 use crate::planning::{Class, Planned, choose, class, could, task};
+use crate::screens;
 use crate::survey::{Surveyed, walk};
 use crate::tell::{Telling, tell_without_project};
 use crate::verbs::audit::judged;
@@ -112,6 +113,7 @@ pub fn plan(asked: &Plan, manner: Manner) -> Result<Outcome, Fault> {
         &record,
         asked.large,
     )?);
+    outputs.extend(screens::pages(project, &class, &planned, &told));
     telling.notes(&notes);
     if let Err(fault) = write(dir, &outputs) {
         telling.notes(&[fault.note()]);

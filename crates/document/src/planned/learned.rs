@@ -95,7 +95,7 @@ fn chart(sheet: &Sheet, told: &[&Told], most: f64) -> Scene {
     let base = head + row * told.len() as f64;
     let heads = [
         (at[0], "page-learned-child"),
-        (at[1], "page-suits-age"),
+        (at[1], "page-learned-years"),
         (at[2], "page-learned-seen"),
         (strip[0], "page-learned-reach"),
     ];

@@ -163,3 +163,22 @@ pub fn ticks(paper: &mut Manuscript, items: &[String]) {
 pub fn small(paper: &mut Manuscript, words: &str) {
     paper.code(&format!("#small({})", string(words)));
 }
+
+#[cfg(test)]
+mod tests {
+    use note::msg;
+    use words::{Catalogue, Language};
+
+    #[test]
+    fn every_family_has_a_name_in_both_languages() {
+        for family in marking::families() {
+            for language in [Language::En, Language::Es] {
+                let said = Catalogue::of(language).say(
+                    &msg!("page-family", family = family.name()),
+                    unit::Units::Metres,
+                );
+                assert_ne!(said, family.name());
+            }
+        }
+    }
+}

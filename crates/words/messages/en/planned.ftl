@@ -28,13 +28,6 @@ page-family = { $family ->
     [straight-line] Straight line
     [wave-line] Wave line
     [zigzag-line] Zigzag line
-    [ring-sets] Ring sets
-    [star] Direction star
-    [number-line] Number line
-    [number-court] Number court
-    [letter-court] Letter court
-    [fields] Shape fields
-    [compass] Compass of turns
     [spiral-lane] Spiral lane
     [eight-lane] Figure-eight lane
     [labyrinth-lane] Labyrinth lane
@@ -264,6 +257,7 @@ page-learned = What the class has shown
 page-learned-how = How far one comfortable flight carries. Open dot and dashes: what the age says. Solid: what is known now, with the middle half thick and nine tenths thin. Nothing here is a mark: it says how sure the plan may be.
 page-learned-never = The intervals speak of one flight. A child who had a bad day, or a good one, moves them; more tries on the chalk trial make them shorter.
 page-learned-child = child
+page-learned-years = age
 page-learned-seen = seen
 page-learned-reach = reach
 page-learned-before-now = before / now, { $unit }

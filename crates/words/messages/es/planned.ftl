@@ -28,13 +28,6 @@ page-family = { $family ->
     [straight-line] Línea recta
     [wave-line] Línea ondulada
     [zigzag-line] Línea en zigzag
-    [ring-sets] Grupos de aros
-    [star] Estrella de direcciones
-    [number-line] Línea de números
-    [number-court] Patio de números
-    [letter-court] Patio de letras
-    [fields] Campos de formas
-    [compass] Brújula de giros
     [spiral-lane] Carril en espiral
     [eight-lane] Carril en ocho
     [labyrinth-lane] Carril de laberinto
@@ -264,6 +257,7 @@ page-learned = Lo que el grupo ha mostrado
 page-learned-how = Hasta dónde lleva un vuelo cómodo. Punto abierto y trazos: lo que dice la edad. Lleno: lo que se sabe ahora, con la mitad central gruesa y nueve décimas finas. Nada de esto es una nota: dice cuánta confianza merece el plan.
 page-learned-never = Los intervalos hablan de un vuelo. Un mal día, o uno bueno, los mueve; más intentos en la prueba con tiza los acortan.
 page-learned-child = niño
+page-learned-years = edad
 page-learned-seen = visto
 page-learned-reach = alcance
 page-learned-before-now = antes / ahora, { $unit }
