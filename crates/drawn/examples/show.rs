@@ -44,7 +44,13 @@ fn main() -> Result<(), String> {
 fn path(out: &mut String, polygon: &Polygon<f64>) {
     for ring in std::iter::once(polygon.exterior()).chain(polygon.interiors()) {
         for (index, at) in ring.coords().enumerate() {
-            let _ = write!(out, "{}{:.4} {:.4}", if index == 0 { 'M' } else { 'L' }, at.x, -at.y);
+            let _ = write!(
+                out,
+                "{}{:.4} {:.4}",
+                if index == 0 { 'M' } else { 'L' },
+                at.x,
+                -at.y
+            );
         }
         out.push('Z');
     }
@@ -69,18 +75,29 @@ fn svg(figure: &Figure) -> String {
         path(&mut out, polygon);
         let _ = write!(out, "\" {style}/>");
     };
-    shape("fill=\"#606060\" stroke=\"#fff\" stroke-width=\".01\"", &figure.envelope);
+    shape(
+        "fill=\"#606060\" stroke=\"#fff\" stroke-width=\".01\"",
+        &figure.envelope,
+    );
     for paint in &figure.paint {
         let [r, g, b] = paint.colour.srgb();
-        shape(&format!("fill=\"#{r:02X}{g:02X}{b:02X}\" fill-rule=\"evenodd\""), &paint.polygon);
+        shape(
+            &format!("fill=\"#{r:02X}{g:02X}{b:02X}\" fill-rule=\"evenodd\""),
+            &paint.polygon,
+        );
     }
     for cell in &figure.cells {
         if let Outline::Polygon(outline) = &cell.outline {
-            shape("fill=\"none\" stroke=\"#e11\" stroke-width=\".006\"", outline);
+            shape(
+                "fill=\"none\" stroke=\"#e11\" stroke-width=\".006\"",
+                outline,
+            );
         }
     }
     for cell in &figure.cells {
-        let Outline::Disc { radius } = cell.outline else { continue };
+        let Outline::Disc { radius } = cell.outline else {
+            continue;
+        };
         let _ = write!(
             out,
             "<circle cx=\"{}\" cy=\"{}\" r=\"{radius}\" fill=\"none\" stroke=\"#e11\" stroke-width=\".006\"/>",
@@ -93,7 +110,12 @@ fn svg(figure: &Figure) -> String {
             "<circle cx=\"{}\" cy=\"{}\" r=\".02\" fill=\"#e11\"/>",
             cell.centre.x, -cell.centre.y
         );
-        for next in cell.next.iter().flatten().filter_map(|next| figure.cells.get(*next)) {
+        for next in cell
+            .next
+            .iter()
+            .flatten()
+            .filter_map(|next| figure.cells.get(*next))
+        {
             let _ = write!(
                 out,
                 "<path d=\"M{} {}L{} {}\" stroke=\"#e11\" stroke-width=\".006\"/>",
@@ -104,7 +126,13 @@ fn svg(figure: &Figure) -> String {
     for lane in &figure.lanes {
         out.push_str("<path fill=\"none\" stroke=\"#e11\" stroke-width=\".01\" d=\"");
         for (index, at) in lane.line.coords().enumerate() {
-            let _ = write!(out, "{}{:.4} {:.4}", if index == 0 { 'M' } else { 'L' }, at.x, -at.y);
+            let _ = write!(
+                out,
+                "{}{:.4} {:.4}",
+                if index == 0 { 'M' } else { 'L' },
+                at.x,
+                -at.y
+            );
         }
         out.push_str("\"/>");
         println!("{:?} {} {:?}", lane.kind, lane.width, lane.pieces);

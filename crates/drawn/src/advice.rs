@@ -13,7 +13,13 @@ use crate::read::Spot;
 use crate::svg::Shape;
 
 /// Notes on the figure as it is drawn.
-pub fn advise(drawn: &Drawn, shapes: &[Shape], root: &Place, ledger: &Ledger, notes: &mut Vec<Note>) {
+pub fn advise(
+    drawn: &Drawn,
+    shapes: &[Shape],
+    root: &Place,
+    ledger: &Ledger,
+    notes: &mut Vec<Note>,
+) {
     size(drawn, root, ledger, notes);
     // at the wrong size all else would be told too
     let sizes = ["drawn-pixels", "drawn-size"];
@@ -87,7 +93,11 @@ fn small(spot: &Spot, ledger: &Ledger, notes: &mut Vec<Note>) {
         None => breadth(&spot.outline),
     };
     if across < least {
-        let what = msg!("drawn-spot-small", cell = &spot.id, across = Fact::Length(across));
+        let what = msg!(
+            "drawn-spot-small",
+            cell = &spot.id,
+            across = Fact::Length(across)
+        );
         notes.push(
             Note::warning(spot.at.clone(), what)
                 .expected(msg!("drawn-spot-expected", least = Fact::Length(least)))
@@ -99,12 +109,20 @@ fn small(spot: &Spot, ledger: &Ledger, notes: &mut Vec<Note>) {
     let hull = || {
         use geo::MinimumRotatedRect;
         let rect = spot.outline.minimum_rotated_rect();
-        let sides = rect.iter().flat_map(|rect| rect.exterior().lines().collect::<Vec<_>>());
-        sides.map(|side| libm::hypot(side.dx(), side.dy())).fold(0.0, f64::max)
+        let sides = rect
+            .iter()
+            .flat_map(|rect| rect.exterior().lines().collect::<Vec<_>>());
+        sides
+            .map(|side| libm::hypot(side.dx(), side.dy()))
+            .fold(0.0, f64::max)
     };
     let long = spot.disc.map_or_else(hull, |radius| 2.0 * radius);
     if spot.takes == Takes::Both && long < both {
-        let what = msg!("drawn-spot-both", cell = &spot.id, across = Fact::Length(long));
+        let what = msg!(
+            "drawn-spot-both",
+            cell = &spot.id,
+            across = Fact::Length(long)
+        );
         notes.push(
             Note::warning(spot.at.clone(), what)
                 .expected(msg!("drawn-spot-both-expected", least = Fact::Length(both)))
@@ -122,7 +140,12 @@ fn flights(drawn: &Drawn, ledger: &Ledger, notes: &mut Vec<Note>) {
         };
         // where any cell may follow, the far ones are simply not chosen
         if far > most && a.next.is_some() {
-            let what = msg!("drawn-gap", from = &a.id, to = &b.id, far = Fact::Length(far));
+            let what = msg!(
+                "drawn-gap",
+                from = &a.id,
+                to = &b.id,
+                far = Fact::Length(far)
+            );
             notes.push(
                 Note::warning(b.at.clone(), what)
                     .expected(msg!("drawn-gap-expected", most = Fact::Length(most)))
@@ -165,7 +188,8 @@ fn routes(drawn: &Drawn, notes: &mut Vec<Note>) {
         .iter()
         .filter(|at| {
             let on = reached(spots, vec![**at], |_| true);
-            !on.iter().any(|to| spots.get(*to).is_some_and(|spot| spot.end))
+            !on.iter()
+                .any(|to| spots.get(*to).is_some_and(|spot| spot.end))
         })
         .filter_map(|at| spots.get(*at))
         .collect();
@@ -187,7 +211,11 @@ fn lanes(drawn: &Drawn, ledger: &Ledger, notes: &mut Vec<Note>) {
         let tightest = tightest.min_by(f64::total_cmp);
         // arcs are fitted to the millimetre
         if let Some(radius) = tightest.filter(|radius| *radius < least - 0.002) {
-            let what = msg!("drawn-bend", lane = &track.id, radius = Fact::Length(radius));
+            let what = msg!(
+                "drawn-bend",
+                lane = &track.id,
+                radius = Fact::Length(radius)
+            );
             notes.push(
                 Note::advice(track.at.clone(), what)
                     .expected(msg!("drawn-bend-expected", least = Fact::Length(least))),
@@ -201,11 +229,15 @@ fn lanes(drawn: &Drawn, ledger: &Ledger, notes: &mut Vec<Note>) {
         }
         let single = ledger.number(LANE_SINGLE);
         if track.kind == LaneKind::Corridor && track.width < single - 1e-6 {
-            let what = msg!("drawn-corridor", lane = &track.id, width = Fact::Length(track.width));
-            notes.push(
-                Note::advice(track.at.clone(), what)
-                    .expected(msg!("drawn-corridor-expected", least = Fact::Length(single))),
+            let what = msg!(
+                "drawn-corridor",
+                lane = &track.id,
+                width = Fact::Length(track.width)
             );
+            notes.push(Note::advice(track.at.clone(), what).expected(msg!(
+                "drawn-corridor-expected",
+                least = Fact::Length(single)
+            )));
         }
     }
 }
@@ -223,7 +255,11 @@ fn paint(drawn: &Drawn, shapes: &[Shape], root: &Place, ledger: &Ledger, notes: 
     for one in &paint {
         for piece in narrow(&one.polygon, least) {
             // the topmost layer there is the one that shows
-            let holds = drawn.layers.iter().rev().find(|layer| layer.area.intersects(&piece));
+            let holds = drawn
+                .layers
+                .iter()
+                .rev()
+                .find(|layer| layer.area.intersects(&piece));
             let at = holds.map_or_else(|| root.clone(), |layer| layer.at.clone());
             if !thin.contains(&at) {
                 thin.push(at);
@@ -250,7 +286,10 @@ fn paint(drawn: &Drawn, shapes: &[Shape], root: &Place, ledger: &Ledger, notes: 
         .collect();
     if let Some(first) = bare.first() {
         let washed = shapes.iter().any(|shape| {
-            shape.called.as_ref().is_some_and(|called| called.at == first.at)
+            shape
+                .called
+                .as_ref()
+                .is_some_and(|called| called.at == first.at)
                 && (shape.fill.is_some() || shape.stroke.is_some())
         });
         let names: Vec<String> = bare.iter().map(|spot| spot.id.clone()).collect();
@@ -276,8 +315,11 @@ fn webs(paint: &[marking::Paint], root: &Place, least: f64, notes: &mut Vec<Note
         .count();
     if webs > 0 {
         notes.push(
-            Note::advice(root.clone(), msg!("drawn-web", count = webs, least = Fact::Length(least)))
-                .mend(msg!("drawn-web-mend")),
+            Note::advice(
+                root.clone(),
+                msg!("drawn-web", count = webs, least = Fact::Length(least)),
+            )
+            .mend(msg!("drawn-web-mend")),
         );
     }
 }

@@ -102,7 +102,8 @@ impl Inks {
                         paint = paint.word(),
                         off = Fact::Number(off, 0)
                     );
-                    let names = Colour::ALL.map(|one| format!("{} {}", one.word(), hex(one.srgb())));
+                    let names =
+                        Colour::ALL.map(|one| format!("{} {}", one.word(), hex(one.srgb())));
                     notes.push(
                         Note::warning(at.clone(), what)
                             .expected(msg!("drawn-colour-expected", paints = names.to_vec()))
@@ -115,8 +116,12 @@ impl Inks {
             if !seen(paint, luminance, ledger) && !hidden.contains(&paint) {
                 hidden.push(paint);
                 notes.push(
-                    Note::warning(at, msg!("drawn-colour-unseen", paint = paint.word()))
-                        .mend(msg!("drawn-colour-unseen-mend", paints = shown(luminance, ledger))),
+                    Note::warning(at, msg!("drawn-colour-unseen", paint = paint.word())).mend(
+                        msg!(
+                            "drawn-colour-unseen-mend",
+                            paints = shown(luminance, ledger)
+                        ),
+                    ),
                 );
             }
         }

@@ -147,7 +147,8 @@ impl Drawn {
         };
         let mut flights: Vec<f64> = self.flights().into_iter().map(|(_, _, far)| far).collect();
         flights.sort_by(f64::total_cmp);
-        let (name, says, usual, most) = match (flights.get(flights.len() / 2), self.tracks.first()) {
+        let (name, says, usual, most) = match (flights.get(flights.len() / 2), self.tracks.first())
+        {
             (Some(middle), _) => ("flight", "length-flight", *middle, ledger.number(GAP_MOST)),
             (None, Some(track)) => {
                 let long: f64 = track.pieces.iter().map(|piece| piece.length).sum();
@@ -320,8 +321,9 @@ fn gaits(spots: &[Spot], tracks: &[Track], sayings: &Sayings) -> Vec<&'static st
             .map(|(at, _)| at)
             .collect();
         let seen = reached(spots, from.clone(), open);
-        seen.iter()
-            .any(|at| spots.get(*at).is_some_and(|spot| spot.end) && (!from.contains(at) || seen.len() > 1))
+        seen.iter().any(|at| {
+            spots.get(*at).is_some_and(|spot| spot.end) && (!from.contains(at) || seen.len() > 1)
+        })
     };
     let one = starts(|spot| spot.takes != Takes::Both);
     let both = starts(|spot| matches!(spot.takes, Takes::Both | Takes::Either));

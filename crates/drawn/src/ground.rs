@@ -68,7 +68,11 @@ pub fn envelope(
         };
         if cell.start {
             doors.push(cell.centre);
-            let back = if cell.run_up { room.run_up } else { room.behind };
+            let back = if cell.run_up {
+                room.run_up
+            } else {
+                room.behind
+            };
             for next in leads.iter().filter_map(|next| cells.get(*next)) {
                 let Some(way) = unit(next.centre - cell.centre) else {
                     continue;
@@ -112,13 +116,20 @@ pub fn envelope(
     let figure = MultiPoint::from(points).convex_hull();
     let nearest = |spot: &Coord<f64>| {
         let far = |door: &Coord<f64>| libm::hypot(door.x - spot.x, door.y - spot.y);
-        doors.iter().copied().min_by(|a, b| far(a).total_cmp(&far(b)))
+        doors
+            .iter()
+            .copied()
+            .min_by(|a, b| far(a).total_cmp(&far(b)))
     };
     let mut parts = vec![figure];
     let mut waiting: Vec<Coord<f64>> = Vec::new();
     for spot in wait {
         waiting.extend(around(*spot, room.wait));
-        waiting.extend(nearest(spot).into_iter().flat_map(|door| around(door, room.wait)));
+        waiting.extend(
+            nearest(spot)
+                .into_iter()
+                .flat_map(|door| around(door, room.wait)),
+        );
     }
     if !waiting.is_empty() {
         parts.push(MultiPoint::from(waiting).convex_hull());

@@ -207,9 +207,17 @@ mod tests {
     fn arcs_and_straights_are_found_again() {
         use std::f64::consts::PI;
         let wave = of("M0 0 h2 a1.5 1.5 0 0 1 1.5 1.5 v1 a2 2 0 0 0 2 2");
-        let found: Vec<(f64, Option<f64>)> =
-            wave.pieces.iter().map(|piece| (piece.length, piece.radius)).collect();
-        let wanted = [(2.0, None), (0.75 * PI, Some(1.5)), (1.0, None), (PI, Some(2.0))];
+        let found: Vec<(f64, Option<f64>)> = wave
+            .pieces
+            .iter()
+            .map(|piece| (piece.length, piece.radius))
+            .collect();
+        let wanted = [
+            (2.0, None),
+            (0.75 * PI, Some(1.5)),
+            (1.0, None),
+            (PI, Some(2.0)),
+        ];
         assert_eq!(found.len(), wanted.len(), "{found:?}");
         for ((length, radius), (want, bend)) in found.into_iter().zip(wanted) {
             assert!((length - want).abs() < 1e-3, "{length}, not {want}");
@@ -230,8 +238,16 @@ mod tests {
     #[test]
     fn a_free_curve_becomes_arcs_near_it() {
         let free = of("M0 0 C2 0 2 2 4 1");
-        assert!(free.pieces.len() > 1 && free.pieces.len() < 20, "{:?}", free.pieces);
-        let line: f64 = free.line.lines().map(|side| libm::hypot(side.dx(), side.dy())).sum();
+        assert!(
+            free.pieces.len() > 1 && free.pieces.len() < 20,
+            "{:?}",
+            free.pieces
+        );
+        let line: f64 = free
+            .line
+            .lines()
+            .map(|side| libm::hypot(side.dx(), side.dy()))
+            .sum();
         let pieces: f64 = free.pieces.iter().map(|piece| piece.length).sum();
         assert!((line - pieces).abs() < 0.001 * pieces);
     }

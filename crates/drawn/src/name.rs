@@ -96,12 +96,18 @@ impl Kind {
 /// count too, so that `id="cell-3" class="both start"` is `cell-3-both-start`.
 pub fn meaning(id: Option<&str>, class: Option<&str>) -> Option<Meaning> {
     let id = id.map(plain);
-    let classes: Vec<String> = class.unwrap_or_default().split_whitespace().map(plain).collect();
+    let classes: Vec<String> = class
+        .unwrap_or_default()
+        .split_whitespace()
+        .map(plain)
+        .collect();
     let named = id.iter().chain(&classes).find_map(|text| Kind::of(text));
     let (kind, rest) = named?;
     let known = kind.words();
     let word = |text: &str| {
-        let found = known.iter().find(|(word, _)| text.eq_ignore_ascii_case(word));
+        let found = known
+            .iter()
+            .find(|(word, _)| text.eq_ignore_ascii_case(word));
         found.map(|(_, word)| *word)
     };
     let mut parts = rest.split(['-', '_']).filter(|part| !part.is_empty());

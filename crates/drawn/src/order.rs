@@ -8,7 +8,10 @@ use crate::read::Spot;
 
 /// A name as letters, number, letters: `a12b` is the second form of the twelfth of track a.
 fn parted(name: &str) -> Option<(&str, u64)> {
-    let letters = name.bytes().take_while(|byte| !byte.is_ascii_digit()).count();
+    let letters = name
+        .bytes()
+        .take_while(|byte| !byte.is_ascii_digit())
+        .count();
     let (track, rest) = name.split_at_checked(letters)?;
     let digits = rest.bytes().take_while(u8::is_ascii_digit).count();
     let number = rest.get(..digits)?.parse().ok()?;
@@ -20,7 +23,12 @@ fn parted(name: &str) -> Option<(&str, u64)> {
 pub fn sort(spots: &mut [Spot]) {
     spots.sort_by_cached_key(|spot| match parted(&spot.id) {
         Some((track, number)) => (1, track.to_owned(), number, spot.id.clone()),
-        None => (if spot.start { 0 } else { 2 }, String::new(), 0, String::new()),
+        None => (
+            if spot.start { 0 } else { 2 },
+            String::new(),
+            0,
+            String::new(),
+        ),
     });
 }
 
@@ -42,14 +50,21 @@ pub fn chain(spots: &mut [Spot]) {
     let mut ways: Vec<Vec<Vec<usize>>> = Vec::new();
     for track in tracks.into_values() {
         let mut way: Vec<Vec<usize>> = track.into_values().collect();
-        let starts = way.iter().flatten().any(|at| spots.get(*at).is_some_and(|spot| spot.start));
+        let starts = way
+            .iter()
+            .flatten()
+            .any(|at| spots.get(*at).is_some_and(|spot| spot.start));
         if !starts && !heads.is_empty() {
             way.insert(0, heads.clone());
         }
         ways.push(way);
     }
     if ways.is_empty() {
-        ways.push(if heads.is_empty() { Vec::new() } else { vec![heads] });
+        ways.push(if heads.is_empty() {
+            Vec::new()
+        } else {
+            vec![heads]
+        });
     }
     for way in &mut ways {
         way.extend(tails.iter().map(|at| vec![*at]));
@@ -81,7 +96,9 @@ pub fn stated(spots: &mut [Spot], notes: &mut Vec<Note>) {
             continue;
         }
         let mut next = BTreeSet::new();
-        let listed = text.split([' ', ',', ';']).filter(|word| !word.is_empty() && *word != "none");
+        let listed = text
+            .split([' ', ',', ';'])
+            .filter(|word| !word.is_empty() && *word != "none");
         for word in listed {
             let word = word.strip_prefix("cell-").unwrap_or(word);
             match names.iter().position(|name| name == word) {
@@ -89,8 +106,14 @@ pub fn stated(spots: &mut [Spot], notes: &mut Vec<Note>) {
                     next.insert(found);
                 }
                 None => notes.push(
-                    Note::error(at.clone(), msg!("drawn-next-unknown", cell = &spot.id, next = word))
-                        .expected(msg!("drawn-next-expected", names = Fact::Names(names.clone()))),
+                    Note::error(
+                        at.clone(),
+                        msg!("drawn-next-unknown", cell = &spot.id, next = word),
+                    )
+                    .expected(msg!(
+                        "drawn-next-expected",
+                        names = Fact::Names(names.clone())
+                    )),
                 ),
             }
         }

@@ -126,7 +126,9 @@ pub fn fit(node: Node, view: ViewBox, width: f64, height: f64) -> Affine {
 /// A view box with sides that can be reckoned with.
 pub fn view_box(node: Node) -> Option<ViewBox> {
     let view: ViewBox = node.attribute("viewBox")?.parse().ok()?;
-    let finite = [view.x, view.y, view.w, view.h].iter().all(|side| side.is_finite());
+    let finite = [view.x, view.y, view.w, view.h]
+        .iter()
+        .all(|side| side.is_finite());
     (finite && view.w > 0.0 && view.h > 0.0).then_some(view)
 }
 
@@ -166,7 +168,11 @@ pub fn page(root: Node, at: impl Fn(&str) -> Place, notes: &mut Vec<Note>) -> (A
         let across = width * scale / 1000.0;
         let drawn = seen.width;
         let note = Note::warning(
-            at(if broad == Measure::Open { "height" } else { "width" }),
+            at(if broad == Measure::Open {
+                "height"
+            } else {
+                "width"
+            }),
             msg!(
                 "drawn-pixels",
                 width = Fact::Length(across),

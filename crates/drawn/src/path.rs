@@ -87,14 +87,17 @@ pub fn data(text: &str) -> (BezPath, bool) {
                 y,
             } => {
                 pen = to(abs, x, y);
-                arc(&mut path, &SvgArc {
-                    from,
-                    to: pen,
-                    radii: Vec2::new(rx.abs(), ry.abs()),
-                    x_rotation: x_axis_rotation.to_radians(),
-                    large_arc,
-                    sweep,
-                });
+                arc(
+                    &mut path,
+                    &SvgArc {
+                        from,
+                        to: pen,
+                        radii: Vec2::new(rx.abs(), ry.abs()),
+                        x_rotation: x_axis_rotation.to_radians(),
+                        large_arc,
+                        sweep,
+                    },
+                );
             }
             PathSegment::ClosePath { .. } => {
                 pen = begun;

@@ -14,7 +14,9 @@ use note::{Fact, Note, Noted, Place, any_error, msg};
 use crate::advice;
 use crate::colour::{Ink, Inks};
 use crate::family::{Bind, Drawn, Layer, Track};
-use crate::figures::{BEHIND, CORRIDOR, FLAT, GAP, RUN_OUT_OTHER, RUN_OUT_RUN, RUN_UP, SWAY, WAIT_ROUND};
+use crate::figures::{
+    BEHIND, CORRIDOR, FLAT, GAP, RUN_OUT_OTHER, RUN_OUT_RUN, RUN_UP, SWAY, WAIT_ROUND,
+};
 use crate::ground::Room;
 use crate::lane::middle;
 use crate::name::{Kind, Word};
@@ -131,7 +133,11 @@ fn figure(
 
     // the figure's origin is its first start
     let start = spots.iter().find(|spot| spot.start).map(|spot| spot.centre);
-    let begin = || lanes.first().and_then(|(_, lane)| lane.line.coords().next().copied());
+    let begin = || {
+        lanes
+            .first()
+            .and_then(|(_, lane)| lane.line.coords().next().copied())
+    };
     let origin = start.or_else(begin).unwrap_or_default();
     let shift = |at: Coord<f64>| at - origin;
     for spot in &mut spots {
@@ -145,16 +151,28 @@ fn figure(
             (number, lane)
         })
         .collect();
-    let waits: Vec<(usize, Coord<f64>)> =
-        waits.into_iter().map(|(number, at)| (number, shift(at))).collect();
+    let waits: Vec<(usize, Coord<f64>)> = waits
+        .into_iter()
+        .map(|(number, at)| (number, shift(at)))
+        .collect();
     for shape in &mut shapes {
-        shape.to = shape.to.then_translate(kurbo::Vec2::new(-origin.x, -origin.y));
+        shape.to = shape
+            .to
+            .then_translate(kurbo::Vec2::new(-origin.x, -origin.y));
         for clip in &mut shape.clips {
             *clip = Arc::new(clip.map_coords(shift));
         }
     }
 
-    let homes = homes(&spots, &numbers, &waits, &shapes, &groups, ledger.number(GAP), flat);
+    let homes = homes(
+        &spots,
+        &numbers,
+        &waits,
+        &shapes,
+        &groups,
+        ledger.number(GAP),
+        flat,
+    );
     let mut inks = Inks::default();
     let mut layers = Vec::new();
     for (number, shape) in shapes.iter().enumerate() {
@@ -186,7 +204,11 @@ fn figure(
 /// A named group whose shapes have no name of their own: the largest of them is meant.
 fn name_groups(shapes: &mut [Shape], groups: &[Called], flat: f64) {
     for (number, called) in groups.iter().enumerate() {
-        let members = || (0..).zip(shapes.iter()).filter(|(_, shape)| shape.group == Some(number));
+        let members = || {
+            (0..)
+                .zip(shapes.iter())
+                .filter(|(_, shape)| shape.group == Some(number))
+        };
         if members().any(|(_, shape)| shape.called.is_some()) {
             continue;
         }
@@ -437,12 +459,18 @@ fn homes(
         }
     };
     let cells = spots.iter().zip(numbers).map(|(spot, number)| {
-        of(*number, spot.centre, MultiPolygon(vec![spot.outline.clone()]))
+        of(
+            *number,
+            spot.centre,
+            MultiPolygon(vec![spot.outline.clone()]),
+        )
     });
     let waiting = waits.iter().map(|(number, at)| {
-        let outline = shapes.get(*number).map_or(MultiPolygon(Vec::new()), |shape| {
-            filled(&shape.path, shape.to, FillRule::NonZero, flat)
-        });
+        let outline = shapes
+            .get(*number)
+            .map_or(MultiPolygon(Vec::new()), |shape| {
+                filled(&shape.path, shape.to, FillRule::NonZero, flat)
+            });
         of(*number, *at, outline)
     });
     cells.chain(waiting).collect()
@@ -470,9 +498,9 @@ fn layers_of(
         area
     };
     let bind = |area: &MultiPolygon<f64>| {
-        let own = homes.iter().find(|home| {
-            home.shape == number || home.group.is_some() && home.group == shape.group
-        });
+        let own = homes
+            .iter()
+            .find(|home| home.shape == number || home.group.is_some() && home.group == shape.group);
         let inside = || {
             let holds = |home: &&Home| home.reach.contains(area);
             let all = homes.iter().filter(holds);
@@ -495,12 +523,21 @@ fn layers_of(
     };
     if let Some(stated) = shape.fill {
         let ink = inks.of(stated, &shape.at);
-        put(ink, cut(filled(&shape.path, shape.to, shape.rule, flat)), None);
+        put(
+            ink,
+            cut(filled(&shape.path, shape.to, shape.rule, flat)),
+            None,
+        );
     }
     if let Some((stated, ribbon)) = &shape.stroke {
         let ink = inks.of(*stated, &shape.at);
         let area = cut(stroked(&shape.path, shape.to, ribbon, flat));
-        let grow = (shape.path.clone(), shape.to, ribbon.clone(), shape.clips.clone());
+        let grow = (
+            shape.path.clone(),
+            shape.to,
+            ribbon.clone(),
+            shape.clips.clone(),
+        );
         put(ink, area, Some(grow));
     }
     layers

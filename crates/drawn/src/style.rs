@@ -79,9 +79,12 @@ impl<'a> Sheets<'a> {
         let mut plain = Vec::new();
         let mut important = Vec::new();
         for attribute in node.attributes() {
-            let known = PROPERTIES
-                .iter()
-                .chain(&["visibility", "marker-start", "marker-mid", "marker-end"]);
+            let known = PROPERTIES.iter().chain(&[
+                "visibility",
+                "marker-start",
+                "marker-mid",
+                "marker-end",
+            ]);
             if let Some(name) = known.into_iter().find(|name| **name == attribute.name()) {
                 plain.push((*name, attribute.value()));
             }
@@ -89,13 +92,21 @@ impl<'a> Sheets<'a> {
         for rule in &self.0.rules {
             if rule.selector.matches(&Matched(node)) {
                 for one in &rule.declarations {
-                    let into = if one.important { &mut important } else { &mut plain };
+                    let into = if one.important {
+                        &mut important
+                    } else {
+                        &mut plain
+                    };
                     into.push((one.name, one.value));
                 }
             }
         }
         for one in DeclarationTokenizer::from(node.attribute("style").unwrap_or_default()) {
-            let into = if one.important { &mut important } else { &mut plain };
+            let into = if one.important {
+                &mut important
+            } else {
+                &mut plain
+            };
             into.push((one.name, one.value));
         }
         plain.extend(important);

@@ -126,7 +126,11 @@ struct Here {
 /// Takes a drawing apart. `None` where it is none.
 pub fn take(file: &Arc<str>, text: &str, flat: f64, notes: &mut Vec<Note>) -> Option<Taken> {
     const MARK: &str = "\u{feff}";
-    let before = if text.starts_with(MARK) { MARK.len() } else { 0 };
+    let before = if text.starts_with(MARK) {
+        MARK.len()
+    } else {
+        0
+    };
     let body = text.get(before..).unwrap_or_default();
     let options = ParsingOptions {
         allow_dtd: true,
@@ -220,7 +224,10 @@ fn byte_of(text: &str, at: roxmltree::TextPos) -> usize {
     for (row, line) in (1..).zip(text.split_inclusive('\n')) {
         if row == at.row {
             let column = at.col.saturating_sub(1) as usize;
-            let within = line.char_indices().nth(column).map_or(line.len(), |(byte, _)| byte);
+            let within = line
+                .char_indices()
+                .nth(column)
+                .map_or(line.len(), |(byte, _)| byte);
             return start + within;
         }
         start += line.len();
@@ -383,7 +390,11 @@ impl<'a, 'i> Reader<'a, 'i> {
             ..above.clone()
         };
         // a paint's word among the classes paints, as if it stood in `fill`
-        for class in node.attribute("class").unwrap_or_default().split_whitespace() {
+        for class in node
+            .attribute("class")
+            .unwrap_or_default()
+            .split_whitespace()
+        {
             if let Some(ink) = word(class) {
                 here.recolour(ink);
             }
@@ -406,9 +417,9 @@ impl<'a, 'i> Reader<'a, 'i> {
                     self.nested(node, &mut here);
                 }
                 if name.name() == "switch" {
-                    let first = node
-                        .children()
-                        .find(|child| child.is_element() && child.tag_name().name() != "foreignObject");
+                    let first = node.children().find(|child| {
+                        child.is_element() && child.tag_name().name() != "foreignObject"
+                    });
                     if let Some(first) = first {
                         self.visit(first, &here);
                     }
@@ -576,8 +587,9 @@ impl<'a, 'i> Reader<'a, 'i> {
             "line" => {
                 let from = (get("x1", Of::Width), get("y1", Of::Height));
                 let to = (get("x2", Of::Width), get("y2", Of::Height));
-                let point =
-                    |(x, y): (Option<f64>, Option<f64>)| Point::new(x.unwrap_or(0.0), y.unwrap_or(0.0));
+                let point = |(x, y): (Option<f64>, Option<f64>)| {
+                    Point::new(x.unwrap_or(0.0), y.unwrap_or(0.0))
+                };
                 path::line(point(from), point(to))
             }
             "circle" | "ellipse" => {
@@ -654,8 +666,12 @@ impl<'a, 'i> Reader<'a, 'i> {
         let x = self.length(node, "x", view, Of::Width).unwrap_or(0.0);
         let y = self.length(node, "y", view, Of::Height).unwrap_or(0.0);
         here.to *= Affine::translate((x, y));
-        let width = self.length(node, "width", view, Of::Width).unwrap_or(view.width);
-        let height = self.length(node, "height", view, Of::Height).unwrap_or(view.height);
+        let width = self
+            .length(node, "width", view, Of::Width)
+            .unwrap_or(view.width);
+        let height = self
+            .length(node, "height", view, Of::Height)
+            .unwrap_or(view.height);
         match view_box(node) {
             Some(inner) => here.enter(node, inner, width, height),
             None => here.view = View { width, height },

@@ -24,8 +24,15 @@ fn check(text: &str) {
     let file: Arc<str> = "f.svg".into();
     let read = drawn::read("f", &file, text, Ground::Asphalt, &ledger);
     assert_eq!(read.value.is_none(), any_error(&read.notes));
-    for at in read.notes.iter().flat_map(|note| note.at.iter().chain(&note.also)) {
-        assert!(at.end <= text.len() && text.get(at.start..at.end).is_some(), "{at:?}");
+    for at in read
+        .notes
+        .iter()
+        .flat_map(|note| note.at.iter().chain(&note.also))
+    {
+        assert!(
+            at.end <= text.len() && text.get(at.start..at.end).is_some(),
+            "{at:?}"
+        );
     }
     let Some(drawn) = read.value else { return };
     let palette = Palette {
@@ -40,13 +47,21 @@ fn check(text: &str) {
     for lengths in sizes {
         let figure = drawn.make(&lengths, &look).expect("in range");
         let finite = figure.envelope.exterior().coords();
-        assert!(finite.into_iter().all(|at| at.x.is_finite() && at.y.is_finite()));
+        assert!(
+            finite
+                .into_iter()
+                .all(|at| at.x.is_finite() && at.y.is_finite())
+        );
     }
 }
 
 /// A drawing with a few bytes struck out, put in or doubled, cut to valid text.
 fn mangled() -> impl Strategy<Value = String> {
-    let slip = (any::<prop::sample::Index>(), 0usize..60, ".{0,6}|[0-9.eE+-]{1,12}|[<>\"'/&;#()]{1,3}");
+    let slip = (
+        any::<prop::sample::Index>(),
+        0usize..60,
+        ".{0,6}|[0-9.eE+-]{1,12}|[<>\"'/&;#()]{1,3}",
+    );
     (0..DRAWINGS.len(), prop::collection::vec(slip, 1..6)).prop_map(|(which, slips)| {
         let mut bytes = DRAWINGS[which].as_bytes().to_vec();
         for (at, long, put) in slips {
@@ -123,7 +138,9 @@ proptest! {
 fn drawings_without_end_end() {
     let head = "<svg xmlns='http://www.w3.org/2000/svg' viewBox='0 0 9 9'>";
     check(&format!("{head}<g id='a'><use href='#a'/></g></svg>"));
-    check(&format!("{head}<use id='a' href='#b'/><use id='b' href='#a'/></svg>"));
+    check(&format!(
+        "{head}<use id='a' href='#b'/><use id='b' href='#a'/></svg>"
+    ));
     let mut laughs = format!("{head}<defs><circle id='l0' r='1'/>");
     for step in 1..30 {
         let one = format!("<use href='#l{}'/>", step - 1);
@@ -131,8 +148,14 @@ fn drawings_without_end_end() {
     }
     check(&format!("{laughs}</defs><use href='#l29'/></svg>"));
     let tower = 3000;
-    check(&format!("{head}{}{}</svg>", "<g>".repeat(tower), "</g>".repeat(tower)));
-    check(&format!("{head}<clipPath id='c' clip-path='url(#c)'><rect clip-path='url(#c)' width='1' height='1'/></clipPath><rect clip-path='url(#c)' width='2' height='2'/></svg>"));
+    check(&format!(
+        "{head}{}{}</svg>",
+        "<g>".repeat(tower),
+        "</g>".repeat(tower)
+    ));
+    check(&format!(
+        "{head}<clipPath id='c' clip-path='url(#c)'><rect clip-path='url(#c)' width='1' height='1'/></clipPath><rect clip-path='url(#c)' width='2' height='2'/></svg>"
+    ));
     check("<!DOCTYPE svg [<!ENTITY a '&a;&a;'>]><svg xmlns='http://www.w3.org/2000/svg'>&a;</svg>");
     check("\u{feff}<svg xmlns='http://www.w3.org/2000/svg'><circle id='cell-1-x' r='200'/></svg>");
     check("");

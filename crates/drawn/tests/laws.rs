@@ -44,7 +44,11 @@ fn the_examples_are_read_without_a_note() {
     for text in [CATERPILLAR, POND, WIND] {
         let file: Arc<str> = "f.svg".into();
         let read = drawn::read("own", &file, text, Ground::Asphalt, &ledger());
-        assert!(read.value.is_some() && read.notes.is_empty(), "{:?}", read.notes);
+        assert!(
+            read.value.is_some() && read.notes.is_empty(),
+            "{:?}",
+            read.notes
+        );
     }
 }
 
@@ -57,7 +61,11 @@ fn no_two_paints_overlap_and_all_lies_inside_at_every_length() {
             let figure = made(&drawn, &[free]);
             for (index, paint) in figure.paint.iter().enumerate() {
                 let valid = paint.polygon.check_validation();
-                assert!(valid.is_ok(), "{free}: {valid:?} {:?}", paint.polygon.exterior());
+                assert!(
+                    valid.is_ok(),
+                    "{free}: {valid:?} {:?}",
+                    paint.polygon.exterior()
+                );
                 let out = paint.polygon.difference(&figure.envelope).unsigned_area();
                 assert!(out < 1e-6, "{out}");
                 for other in figure.paint.iter().skip(index + 1) {
@@ -87,7 +95,9 @@ fn names_numbers_and_links_become_cells() {
         assert_eq!((cell.start, cell.end), (at == 0, last));
     }
     assert_eq!(figure.cells[4].takes, Takes::Both);
-    assert!(matches!(figure.cells[1].outline, Outline::Disc { radius } if (radius - 0.1775).abs() < 2e-4));
+    assert!(
+        matches!(figure.cells[1].outline, Outline::Disc { radius } if (radius - 0.1775).abs() < 2e-4)
+    );
     assert!(matches!(figure.cells[4].outline, Outline::Polygon(_)));
     assert_eq!(figure.wait.len(), 3);
     let pond = as_drawn(POND);
@@ -95,7 +105,11 @@ fn names_numbers_and_links_become_cells() {
     let home = pond.cells.iter().find(|cell| cell.start).expect("a start");
     assert_eq!(home.centre, coord! { x: 0.0, y: 0.0 });
     // 560 mm at 20 degrees clockwise on the page: below the middle, y up
-    let leaf = pond.cells.iter().find(|cell| cell.id == "a").expect("a leaf");
+    let leaf = pond
+        .cells
+        .iter()
+        .find(|cell| cell.id == "a")
+        .expect("a leaf");
     let (sin, cos) = libm::sincos(20f64.to_radians());
     assert!((leaf.centre.x - 0.56 * cos).abs() < 1e-5 && (leaf.centre.y + 0.56 * sin).abs() < 1e-5);
 }
@@ -103,7 +117,9 @@ fn names_numbers_and_links_become_cells() {
 #[test]
 fn a_lane_is_straights_and_bends_in_metres() {
     let figure = as_drawn(WIND);
-    let [lane] = figure.lanes.as_slice() else { panic!("one lane") };
+    let [lane] = figure.lanes.as_slice() else {
+        panic!("one lane")
+    };
     assert_eq!((lane.kind, lane.width), (LaneKind::Corridor, 1.0));
     let radii: Vec<Option<f64>> = lane.pieces.iter().map(|piece| piece.radius).collect();
     assert_eq!(radii, [None, Some(1.5), Some(1.5), None]);
@@ -132,7 +148,9 @@ fn a_longer_flight_moves_cells_and_grows_none() {
     // the bands are painted at cells: as much of their colour as before
     let area = |figure: &Figure, colour| {
         let all = figure.paint_area();
-        all.iter().find(|(own, _)| *own == colour).map_or(0.0, |(_, area)| *area)
+        all.iter()
+            .find(|(own, _)| *own == colour)
+            .map_or(0.0, |(_, area)| *area)
     };
     let (before, after) = (area(&usual, Colour::Sedge), area(&wide, Colour::Sedge));
     assert!((before - after).abs() < 1e-5, "{before} and {after}");
@@ -156,7 +174,9 @@ fn the_size_on_paper_decides() {
         of("3600mm", "9000mm", ""),
     ] {
         for (a, b) in figure.cells.iter().zip(&usual.cells) {
-            assert!((a.centre.x - b.centre.x).abs() < 2e-6 && (a.centre.y - b.centre.y).abs() < 2e-6);
+            assert!(
+                (a.centre.x - b.centre.x).abs() < 2e-6 && (a.centre.y - b.centre.y).abs() < 2e-6
+            );
         }
     }
     let inches = of("36in", "30in", "");
@@ -214,6 +234,9 @@ fn differences_are_those_of_the_look() {
         (Colour::Sloe, Colour::Madder, 29.0),
     ] {
         let ours = drawn::difference(a.srgb(), b.srgb());
-        assert!((ours - printed).abs() <= 0.55, "{a:?} {b:?}: {ours}, not {printed}");
+        assert!(
+            (ours - printed).abs() <= 0.55,
+            "{a:?} {b:?}: {ours}, not {printed}"
+        );
     }
 }

@@ -29,7 +29,11 @@ fn says(svg: &str, language: Language) -> String {
     let mut out = String::new();
     for note in &read.notes {
         let catalogue = Catalogue::of(language);
-        let _ = write!(out, "{}", render(note, &files, catalogue, Units::Metres, false));
+        let _ = write!(
+            out,
+            "{}",
+            render(note, &files, catalogue, Units::Metres, false)
+        );
     }
     out
 }
@@ -53,7 +57,10 @@ fn each_slip_is_told_as_its_page_says() {
         let spanish = says(&format!("{svg}\n"), Language::Es);
         let marks = |text: &str| text.matches("figures/fish.svg:").count();
         assert_eq!(marks(&now), marks(&spanish), "{}", page.display());
-        assert!(!now.contains("drawn-") && !spanish.contains("drawn-"), "{now}{spanish}");
+        assert!(
+            !now.contains("drawn-") && !spanish.contains("drawn-"),
+            "{now}{spanish}"
+        );
         if bless {
             fs::write(&page, format!("{story}\n== svg\n{svg}\n== says\n{now}")).expect("written");
         } else if now != kept {

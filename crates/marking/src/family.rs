@@ -91,13 +91,13 @@ impl Fault {
 /// along the way, or along the banks.
 pub trait Family: Sync {
     /// Its name in files.
-    fn name(&self) -> &'static str;
+    fn name(&self) -> &str;
 
     /// The lengths it leaves free.
-    fn lengths(&self) -> &'static [LengthSpec];
+    fn lengths(&self) -> &[LengthSpec];
 
     /// The gaits it is meant for, as files name them: a skill, or `court`.
-    fn activities(&self) -> &'static [&'static str];
+    fn activities(&self) -> &[&'static str];
 
     /// Whether it may be mirrored: not where a numeral would read backwards.
     fn can_mirror(&self) -> bool;

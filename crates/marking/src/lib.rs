@@ -27,7 +27,7 @@ mod way;
 
 pub use colour::{Contrast, Ground, Palette, Part, contrast, seen};
 pub use families::letter_court::CourtLetters;
-pub use family::{Family, Fault, LengthSpec, families, family};
+pub use family::{Family, Fault, LengthSpec, families, family, named, take};
 pub use figure::{Cell, Colour, Figure, Lane, LaneKind, Outline, Paint, Piece, Takes};
 pub use figures::FIGURES;
 pub use glyph::glyph;

@@ -47,8 +47,8 @@ const LENGTHS: [LengthSpec; 3] = [
 
 /// How many.
 const LINES: u32 = 4;
-/// Middle to middle, metres: arms held out do not meet across a wave's bow.
-const APART: f64 = 1.3;
+/// Middle to middle, metres: 1.2 between two children side by side, and a wave's bow.
+const APART: f64 = 1.5;
 /// Metres from the start line to a line's beginning: the go chevron's.
 const GO: f64 = 0.5;
 /// Metres of straight before a wave and after it.
