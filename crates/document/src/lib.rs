@@ -12,6 +12,7 @@
 
 pub mod drawing;
 pub mod face;
+pub mod gallery;
 pub mod measure;
 pub mod plan_sheet;
 pub mod planned;

@@ -278,3 +278,12 @@ page-learned-told-by = { $told } of { $of } children, { $tries } tries
 page-learned-prior = before, { $unit }
 page-learned-now = now, { $unit }
 page-learned-interval = nine tenths
+
+# The gallery of the documentation
+gallery-page = # The gallery
+    {""}
+    Every family, sized by the program for eight children of three, four and five years (in the middle of the year), drawn by the program
+    itself as it is painted on asphalt. The dashed line is the ground that it needs in use. The sizes rest on averages for the age: a class
+    that was measured gets its own. Drawn anew by `CHALKYARD_BLESS=1 cargo test --release -p document --test gallery`.
+gallery-says = { $name } at the sizes of three, four and five years, painted on asphalt, with the ground that it needs in use.
+gallery-age = { $years } years, { $scale }

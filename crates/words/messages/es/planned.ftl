@@ -278,3 +278,12 @@ page-learned-told-by = { $told } de { $of } niños, { $tries } intentos
 page-learned-prior = antes, { $unit }
 page-learned-now = ahora, { $unit }
 page-learned-interval = nueve décimas
+
+# La galería de la documentación
+gallery-page = # La galería
+    {""}
+    Todas las familias, medidas por el programa para ocho niños de tres, cuatro y cinco años (a mitad del año), dibujadas por el propio
+    programa tal como se pintan sobre asfalto. A trazos, el suelo que piden en uso. Los tamaños descansan en medias de la edad: un grupo
+    medido recibe los suyos. Se dibuja de nuevo con `CHALKYARD_BLESS=1 cargo test --release -p document --test gallery`.
+gallery-says = { $name } a la medida de tres, cuatro y cinco años, sobre asfalto, con el suelo que pide en uso.
+gallery-age = { $years } años, { $scale }
