@@ -404,14 +404,14 @@ fn starts_and_ends(spots: &mut [Spot], free: bool, notes: &mut Vec<Note>) {
     if spots.is_empty() {
         return;
     }
-    if !spots.iter().any(|spot| spot.start) {
-        if let Some(first) = spots.first_mut() {
-            first.start = true;
-            notes.push(
-                Note::advice(first.at.clone(), msg!("drawn-no-start", cell = &first.id))
-                    .mend(msg!("drawn-no-start-mend", cell = &first.id)),
-            );
-        }
+    if !spots.iter().any(|spot| spot.start)
+        && let Some(first) = spots.first_mut()
+    {
+        first.start = true;
+        notes.push(
+            Note::advice(first.at.clone(), msg!("drawn-no-start", cell = &first.id))
+                .mend(msg!("drawn-no-start-mend", cell = &first.id)),
+        );
     }
     if !spots.iter().any(|spot| spot.end) {
         let only = spots.len() == 1;

@@ -1,4 +1,5 @@
 //! Whatever stands in a drawing, it is read or told, and never a panic.
+#![cfg(test)]
 
 use std::sync::Arc;
 

@@ -1,4 +1,5 @@
 //! A drawn figure keeps to what every family promises, and to what it is drawn as.
+#![cfg(test)]
 
 use std::sync::Arc;
 

@@ -2,7 +2,7 @@
 //!
 //! A file says in its first lines what somebody did, then holds the drawing, then what the
 //! house says. `CHALKYARD_BLESS=1` writes what the house says now: read it before it is kept.
-
+#![cfg(test)]
 #![allow(
     clippy::expect_used,
     reason = "clippy knows test functions, but not the helpers beside them"

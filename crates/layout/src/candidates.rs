@@ -64,7 +64,7 @@ pub fn parts(children: &[Child]) -> Vec<Part> {
 /// What candidates are made from.
 pub struct Kit<'a> {
     /// Families that the programme wants or does not refuse.
-    pub families: &'a [&'static dyn Family],
+    pub families: &'a [&'a dyn Family],
     /// Names of families that are refused: they stay among the candidates, marked so.
     pub refused: &'a [String],
     /// Colours and breadths.

@@ -261,6 +261,7 @@ mod tests {
         let ledger = Ledger::shipped().expect("the shipped ledger reads");
         let makers = Makers {
             figures: &[],
+            drawn: &std::collections::BTreeMap::new(),
             ground: marking::Ground::Asphalt,
             ledger: &ledger,
         };

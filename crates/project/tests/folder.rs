@@ -56,7 +56,10 @@ fn full() -> tempfile::TempDir {
     let write = |name: &str, text: &str| fs::write(dir.path().join(name), text).expect("a file");
     write(
         "figures/fish.svg",
-        "<svg xmlns=\"http://www.w3.org/2000/svg\"/>",
+        "<svg xmlns='http://www.w3.org/2000/svg' viewBox='0 0 1500 1000' data-for='jump'>\n\
+         <circle id='cell-1-start' class='paint' cx='300' cy='300' r='200' fill='#F4F0E4'/>\n\
+         <circle id='cell-2-both' class='paint' cx='900' cy='300' r='200' fill='#F6D964'/>\n\
+         <circle id='wait-1' class='paint' cx='300' cy='800' r='110' fill='#F4F0E4'/>\n</svg>\n",
     );
     write("figures/notes.txt", "not a figure");
     write(
@@ -65,7 +68,8 @@ fn full() -> tempfile::TempDir {
     );
     write(
         "layout.toml",
-        "[[marking]]\nname = \"fish1\"\nfamily = \"fish\"\nat = [4, 5]\nlocked = true\n\n\
+        "[[marking]]\nname = \"fish1\"\nfamily = \"fish\"\nat = [4, 5]\nlocked = true\n\
+         [marking.lengths]\nflight = 0.7\n\n\
          [[marking]]\nname = \"brook1\"\nfamily = \"brook\"\nat = [7.2, 4.1]\nturn = 30\n[marking.lengths]\nnarrow = 0.20\n",
     );
     write(

@@ -22,7 +22,7 @@ mod report;
 pub mod result;
 mod say;
 mod shape;
-mod slip;
+pub mod slip;
 mod snoop;
 mod solve;
 mod start;

@@ -10,7 +10,7 @@ const MOST: i32 = 5;
 /// Guesses the slip behind `reads` where the others say `should`, both metres and
 /// `should` known to `within`. The plainest slip that explains the difference wins: whole
 /// metres, whole feet, swapped digits, tenths, foot for inch, hook.
-pub(crate) fn guess(reads: f64, should: f64, within: f64, hooks: &[f64]) -> Option<Slip> {
+pub fn guess(reads: f64, should: f64, within: f64, hooks: &[f64]) -> Option<Slip> {
     let off = reads - should;
     let near = |wanted: f64| (off - wanted).abs() <= within;
     if within >= off.abs() {

@@ -6,17 +6,17 @@ use std::cmp::Ordering;
 use super::{Asked, SAME};
 
 /// Starts of the annealing.
-const STARTS: u64 = 8;
+const STARTS: u64 = 12;
 /// Times that the best is shaken, by so many swaps, and polished again.
-const SHAKES: usize = 400;
+const SHAKES: usize = 800;
 const SHAKE: usize = 3;
 /// Swaps tried from each start, for each cell.
-const SWAPS: usize = 1000;
+const SWAPS: usize = 4000;
 /// First and last temperature: a word is worth 1, a step of its way some hundredths.
-const WARM: f64 = 0.7;
-const COLD: f64 = 0.015;
-/// Places that the branch and bound looks at, at most: some tenths of a second.
-const NODES: usize = 400_000;
+const WARM: f64 = 0.5;
+const COLD: f64 = 0.02;
+/// Places that the branch and bound looks at, at most: some hundredths of a second.
+const NODES: usize = 200_000;
 
 /// Letters as numbers, cells as numbers, and what lies between.
 pub(super) struct Board {
@@ -174,7 +174,7 @@ impl Board {
     /// What a word costs while it is annealed: 1 for each reach that it is not within, and
     /// less for the ways that lead there.
     fn cost(&self, word: usize, at: &[usize]) -> f64 {
-        const EXCESS: f64 = 0.12;
+        const EXCESS: f64 = 0.04;
         const LONGEST: f64 = 0.04;
         const PATH: f64 = 0.01;
         let widest = self.widest().max(SAME);

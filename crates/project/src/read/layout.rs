@@ -1,9 +1,11 @@
 //! `layout.toml`: the markings and where they lie; written by the planner, moved by people.
 
+use std::collections::BTreeMap;
 use std::f64::consts::PI;
 
+use drawn::Drawn;
 use ledger::Ledger;
-use marking::{Fault, Ground, Look, Palette};
+use marking::{Family, Fault, Ground, Look, Palette};
 use note::{Note, Place, msg};
 use toml::de::DeValue;
 use unit::Units;
@@ -30,7 +32,7 @@ pub struct Marking {
     /// Whether people have locked it: then it is never moved.
     pub locked: bool,
     /// The family's free lengths in its own order, metres; what the file leaves out is the
-    /// family's default. None for the user's own figures.
+    /// family's default.
     pub lengths: Vec<(String, f64)>,
     /// Where it stands.
     pub place: Option<Place>,
@@ -39,12 +41,24 @@ pub struct Marking {
 /// What a marking can be made of.
 #[derive(Clone, Copy, Debug)]
 pub struct Makers<'a> {
-    /// The user's own figures.
+    /// Names of the user's own figures, whether they can be used or not.
     pub figures: &'a [String],
+    /// Those that can be used.
+    pub drawn: &'a BTreeMap<String, Drawn>,
     /// What the yard is paved with.
     pub ground: Ground,
     /// The project's figures.
     pub ledger: &'a Ledger,
+}
+
+impl<'a> Makers<'a> {
+    /// The family of a name: one of the house's, or a figure of the user's own.
+    pub fn family(self, name: &str) -> Option<&'a dyn Family> {
+        match marking::family(name) {
+            Some(family) => Some(family),
+            None => self.drawn.get(name).map(|own| own as &dyn Family),
+        }
+    }
 }
 
 /// The file.
@@ -112,7 +126,9 @@ fn marking(
     let lengths = match &family {
         Some(family) if is_family(family, makers.figures, desk.notes) => {
             if let Some(mirror) = mirror.as_ref().filter(|mirror| mirror.value)
-                && marking::family(&family.value).is_some_and(|family| !family.can_mirror())
+                && makers
+                    .family(&family.value)
+                    .is_some_and(|family| !family.can_mirror())
             {
                 desk.notes.push(
                     Note::error(
@@ -147,9 +163,14 @@ fn marking(
 
 /// The family's lengths, those that stand in the file and the defaults of the others.
 fn lengths(table: &Table, family: &str, makers: Makers, desk: &mut Desk) -> Vec<(String, f64)> {
+    let Some(maker) = makers.family(family) else {
+        // of a drawing that cannot be used, no length is known
+        table.has("lengths");
+        return Vec::new();
+    };
     let before = desk.notes.len();
     let written = table.table("lengths", desk);
-    let specs = marking::family(family).map_or(&[][..], |family| family.lengths());
+    let specs = maker.lengths();
     let mut lengths = Vec::new();
     let mut places = Vec::new();
     for spec in specs {
@@ -190,7 +211,7 @@ pub fn at_fault(fault: &Fault) -> Option<&'static str> {
 /// Why a family cannot be made at these lengths: each that is out of its range, or else
 /// what does not go together.
 pub fn faults(family: &str, lengths: &[f64], makers: Makers) -> Vec<Fault> {
-    let Some(family) = marking::family(family) else {
+    let Some(family) = makers.family(family) else {
         return Vec::new();
     };
     let out = |(spec, given): (&marking::LengthSpec, &f64)| {
@@ -227,6 +248,7 @@ mod tests {
         let figures = ["fish".to_owned()];
         let makers = Makers {
             figures: &figures,
+            drawn: &BTreeMap::new(),
             ground: Ground::Asphalt,
             ledger: &ledger,
         };

@@ -24,8 +24,9 @@ use std::path::Path;
 use std::sync::Arc;
 
 use children::{Entry, Override};
+use drawn::Drawn;
 use ledger::Ledger;
-use marking::Ground;
+use marking::{Family, Ground};
 use note::{Note, Noted, Place, msg};
 use survey::network::Network;
 use words::Sheaf;
@@ -58,8 +59,8 @@ pub struct Project {
     pub overrides: Vec<Override>,
     /// What the centre means to do.
     pub programme: Programme,
-    /// The user's own figures by name, as SVG.
-    pub figures: BTreeMap<String, Arc<str>>,
+    /// The user's own figures by name: those that can be used.
+    pub figures: BTreeMap<String, Drawn>,
     /// Where markings lie, as the planner or people left them.
     pub layout: Vec<Marking>,
     /// Tries that were seen.
@@ -130,8 +131,8 @@ pub fn read(dir: &Path) -> Noted<Option<Project>> {
     };
     names::check(&taped, &surveyed, &mut notes);
     let network = network::network(&taped, &surveyed, &ledger, &mut notes);
-    let figures = figures_of(dir, &mut load, &mut notes);
-    let families: Vec<String> = figures.keys().cloned().collect();
+    let drawings = figures_of(dir, &mut load, &mut notes);
+    let families: Vec<String> = drawings.keys().cloned().collect();
     let class = load("children.csv", &mut notes)
         .map(|source| class::class(&source, about.units, &mut notes));
     let before = notes.len();
@@ -161,8 +162,16 @@ pub fn read(dir: &Path) -> Noted<Option<Project>> {
         overrides::overrides(&source, about.units, codes, &mut notes)
     });
     let ground = programme.palette.unwrap_or(Ground::Asphalt);
+    let figures: BTreeMap<String, Drawn> = drawings
+        .iter()
+        .filter_map(|(name, source)| {
+            let read = drawn::read(name, &source.name, &source.text, ground, &ledger);
+            Some((name.clone(), read.pour(&mut notes)?))
+        })
+        .collect();
     let makers = Makers {
         figures: &families,
+        drawn: &figures,
         ground,
         ledger: &ledger,
     };
@@ -204,13 +213,23 @@ pub fn read(dir: &Path) -> Noted<Option<Project>> {
     }
 }
 
+impl Project {
+    /// The family of a name: one of the house's, or a figure of the user's own.
+    pub fn family(&self, name: &str) -> Option<&dyn Family> {
+        match marking::family(name) {
+            Some(family) => Some(family),
+            None => self.figures.get(name).map(|own| own as &dyn Family),
+        }
+    }
+}
+
 /// The user's own figures, `figures/*.svg`, by the name before the dot. One that is called
 /// like a family of the house is told: neither could be meant then.
 fn figures_of(
     dir: &Path,
     load: &mut impl FnMut(&str, &mut Vec<Note>) -> Option<Source>,
     notes: &mut Vec<Note>,
-) -> BTreeMap<String, Arc<str>> {
+) -> BTreeMap<String, Source> {
     let entries = std::fs::read_dir(dir.join("figures")).into_iter().flatten();
     let mut files: Vec<String> = entries
         .filter_map(|entry| entry.ok()?.file_name().into_string().ok())
@@ -233,7 +252,7 @@ fn figures_of(
                     .mend(msg!("figure-rename")),
             );
         } else if let Some(source) = load(&path, notes) {
-            figures.insert(name.to_owned(), source.text);
+            figures.insert(name.to_owned(), source);
         }
     }
     figures

@@ -103,7 +103,7 @@ fn trial(
         );
     }
     let activity = match &on {
-        Some(on) => activity(row, on, of.markings, notes),
+        Some(on) => activity(row, on, of.markings, of.makers, notes),
         None => None,
     };
     if notes.len() > before {
@@ -177,7 +177,7 @@ fn of_day(
     if !is_family(figure, makers.figures, notes) {
         return None;
     }
-    let specs = marking::family(&figure.value).map_or(&[][..], |family| family.lengths());
+    let specs = makers.family(&figure.value)?.lengths();
     let written = match row.get("lengths") {
         Some(cell) => lengths(cell, units, source, notes)?,
         None => Vec::new(),
@@ -292,12 +292,18 @@ fn lengths(
 }
 
 /// What was done on the figure: said, or the only thing that one does there.
-fn activity(row: &Row, on: &On, markings: &[Marking], notes: &mut Vec<Note>) -> Option<String> {
+fn activity(
+    row: &Row,
+    on: &On,
+    markings: &[Marking],
+    makers: Makers,
+    notes: &mut Vec<Note>,
+) -> Option<String> {
     let family = match on {
         On::Figure { family, .. } => family,
         On::Marking(name) => &markings.iter().find(|one| one.name == *name)?.family,
     };
-    let family = marking::family(family);
+    let family = makers.family(family);
     let mut all: Vec<String> = Vec::new();
     for gait in family.map_or(&[][..], |family| family.activities()) {
         all.push((*gait).to_owned());
@@ -314,7 +320,7 @@ fn activity(row: &Row, on: &On, markings: &[Marking], notes: &mut Vec<Note>) -> 
         }
         return None;
     };
-    // What is done on a figure of the user's own is not known here.
+    // What is done on a drawing that cannot be used is not known.
     if family.is_none() || all.contains(&cell.value) {
         return Some(cell.value.clone());
     }
@@ -340,6 +346,7 @@ mod tests {
         let ledger = Ledger::shipped().expect("the shipped ledger reads");
         let makers = Makers {
             figures: &[],
+            drawn: &std::collections::BTreeMap::new(),
             ground: marking::Ground::Asphalt,
             ledger: &ledger,
         };
