@@ -172,11 +172,11 @@ fn learn(project: &Project, expected: Vec<Expected>, model: &Model, look: &Look)
 }
 
 /// The figure of a trial: a marking of the layout, or a family at the lengths of the day.
-fn tried_on(
-    project: &Project,
+fn tried_on<'a>(
+    project: &'a Project,
     trial: &Trial,
     look: &Look,
-) -> Option<(Figure, &'static dyn Family)> {
+) -> Option<(Figure, &'a dyn Family)> {
     let (family, lengths) = match &trial.on {
         On::Marking(name) => {
             let marking = project
@@ -187,7 +187,7 @@ fn tried_on(
         }
         On::Figure { family, lengths } => (family, lengths),
     };
-    let family = marking::family(family)?;
+    let family = project.family(family)?;
     let lengths: Vec<f64> = lengths.iter().map(|(_, metres)| *metres).collect();
     Some((family.make(&lengths, look).ok()?, family))
 }
@@ -213,9 +213,11 @@ fn prices(project: &Project) -> Prices {
 /// class.
 pub fn could(project: &Project, class: &Class, notes: &mut Vec<Note>) -> Vec<Candidate> {
     let programme = &project.programme;
-    let wanted: Vec<&'static dyn Family> = marking::families()
+    let drawn = project.figures.values().map(|own| own as &dyn Family);
+    let wanted: Vec<&dyn Family> = marking::families()
         .iter()
-        .copied()
+        .map(|family| *family as &dyn Family)
+        .chain(drawn)
         .filter(|family| {
             programme.wanted.is_empty()
                 || programme
@@ -268,13 +270,8 @@ pub fn laid(
     class: &Class,
     notes: &mut Vec<Note>,
 ) -> Option<Candidate> {
-    let Some(family) = marking::family(&marking.family) else {
-        notes.push(Note::warning(
-            marking.place.clone(),
-            msg!("marking-own-figure", name = &marking.name),
-        ));
-        return None;
-    };
+    // the reader has refused a stranger's name
+    let family = project.family(&marking.family)?;
     let lengths: Vec<f64> = marking.lengths.iter().map(|(_, metres)| *metres).collect();
     let figure = match family.make(&lengths, &class.look) {
         Ok(figure) => figure,

@@ -15,11 +15,14 @@ impl Demo {
     fn new() -> Demo {
         let dir = TempDir::new().expect("a folder");
         let from = Path::new(env!("CARGO_MANIFEST_DIR")).join("../../demo");
-        for entry in fs::read_dir(from).expect("the demo") {
-            let path = entry.expect("an entry").path();
-            if path.is_file() {
-                let name = path.file_name().expect("a name");
-                fs::copy(&path, dir.path().join(name)).expect("a copy");
+        fs::create_dir(dir.path().join("figures")).expect("a folder");
+        for part in ["", "figures"] {
+            for entry in fs::read_dir(from.join(part)).expect("the demo") {
+                let path = entry.expect("an entry").path();
+                if path.is_file() {
+                    let name = path.file_name().expect("a name");
+                    fs::copy(&path, dir.path().join(part).join(name)).expect("a copy");
+                }
             }
         }
         let _ = fs::remove_file(dir.path().join("layout.toml"));

@@ -6,6 +6,7 @@ use std::sync::atomic::{AtomicBool, Ordering};
 
 use footfall::Footfall;
 use marking::Figure;
+use marking::lettering::Verdict;
 use note::{Fact, Note, msg};
 use plan::{Laid, Plan as Record};
 use project::read::layout::Marking;
@@ -119,7 +120,7 @@ pub fn plan(asked: &Plan, manner: Manner) -> Result<Outcome, Fault> {
         telling.notes(&[fault.note()]);
         return Err(Fault(fault.to_string()));
     }
-    summary(&telling, project, &planned);
+    summary(&telling, project, &class, &planned);
     changes(&telling, before.as_ref(), &record);
     let written: Vec<&str> = outputs.iter().map(|output| output.path.as_str()).collect();
     for file in &written {
@@ -176,9 +177,11 @@ impl Told {
             });
             told.figures
                 .push(candidate.figure.placed(pose.at, pose.turn, pose.mirrored));
-            let gaits = marking::family(&candidate.family).map_or_else(Vec::new, |family| {
-                layout::candidates::activities(family, &project.programme.weights)
-            });
+            let gaits = project
+                .family(&candidate.family)
+                .map_or_else(Vec::new, |family| {
+                    layout::candidates::activities(family, &project.programme.weights)
+                });
             let rows = footfall::class(
                 std::slice::from_ref(&candidate.figure),
                 &class.children,
@@ -272,7 +275,7 @@ fn nothing_placed(planned: &Planned, notes: &mut Vec<Note>) {
     });
 }
 
-fn summary(telling: &Telling, project: &project::Project, planned: &Planned) {
+fn summary(telling: &Telling, project: &project::Project, class: &Class, planned: &Planned) {
     let plan = &planned.plan;
     let cost: f64 = plan
         .placed
@@ -312,6 +315,7 @@ fn summary(telling: &Telling, project: &project::Project, planned: &Planned) {
             change = percent(shown.abs()),
         ));
     }
+    letters(telling, class, planned);
     for left in &plan.left_out {
         if let Some(candidate) = planned.candidates.get(left.candidate) {
             telling.say(&msg!(
@@ -319,6 +323,41 @@ fn summary(telling: &Telling, project: &project::Project, planned: &Planned) {
                 name = &candidate.name,
                 why = left.why.word()
             ));
+        }
+    }
+}
+
+/// What can be spelt on the letter courts that were chosen.
+fn letters(telling: &Telling, class: &Class, planned: &Planned) {
+    let court = &class.look.letters;
+    if court.words().is_empty() {
+        return;
+    }
+    let placed = planned.plan.placed.iter();
+    let courts = placed
+        .filter_map(|placed| planned.candidates.get(placed.candidate))
+        .filter(|candidate| candidate.family == "letter-court");
+    for candidate in courts {
+        let step = candidate
+            .figure
+            .lengths
+            .first()
+            .map_or(0.0, |(_, step)| *step);
+        telling.say(&msg!(
+            "plan-told-letters",
+            name = &candidate.name,
+            jumpable = court.jumpable(),
+            words = court.words().len(),
+            longest = Fact::Length(court.longest(step).unwrap_or(0.0)),
+        ));
+        let others: Vec<String> = court
+            .words()
+            .iter()
+            .filter(|spelled| !matches!(spelled.verdict, Verdict::Jumpable { .. }))
+            .map(|spelled| spelled.word.clone())
+            .collect();
+        if !others.is_empty() {
+            telling.say(&msg!("plan-told-letters-not", words = others));
         }
     }
 }

@@ -33,7 +33,6 @@ class-add-date = add a date to project.toml, as: date = 2026-09-01
 class-empty = there are no children to plan for
 class-add-children = add rows to children.csv, or counts to programme.toml: ages = { "{" } 3 = 8, 4 = 10 { "}" }
 class-turns = At most { $out } children are out together, for want of staff or ground: the class goes out in { $outings } turns.
-marking-own-figure = { $name } is a figure of your own: it is left as it is and not judged yet
 plan-no-ground = no ground is free to paint
 plan-see-blocked = `chalkyard survey` draws what blocks each part of the yard
 plan-stopped = the search was stopped; the last plan stays as it is
@@ -66,6 +65,8 @@ plan-told-left-out = left out: { $name }, { $why ->
     [no-place] which has nowhere to lie among the others
    *[outdone] which the others do better without
  }
+plan-told-letters = { $name }: { $jumpable } of { $words } words can be jumped; the longest jump is { $longest }.
+plan-told-letters-not = not to be jumped there: { $words }
 plan-told-gone = gone since the last plan: { $names }
 plan-told-come = new since the last plan: { $names }
 plan-told-resized = resized since the last plan: { $names }

@@ -33,7 +33,6 @@ class-add-date = añada una fecha a project.toml, como: date = 2026-09-01
 class-empty = no hay niños para los que planear
 class-add-children = añada filas a children.csv, o cantidades a programme.toml: ages = { "{" } 3 = 8, 4 = 10 { "}" }
 class-turns = Como mucho { $out } niños están fuera a la vez, por el personal o el suelo: el grupo sale en { $outings } turnos.
-marking-own-figure = { $name } es una figura propia: se deja como está y aún no se juzga
 plan-no-ground = no queda suelo libre para pintar
 plan-see-blocked = `chalkyard survey` dibuja lo que ocupa cada parte del patio
 plan-stopped = la búsqueda se detuvo; el último plan queda como está
@@ -66,6 +65,8 @@ plan-told-left-out = fuera: { $name }, { $why ->
     [no-place] que no cabe entre las demás
    *[outdone] sin la cual las demás rinden más
  }
+plan-told-letters = { $name }: { $jumpable } de { $words } palabras se pueden saltar; el salto más largo es de { $longest }.
+plan-told-letters-not = no se pueden saltar ahí: { $words }
 plan-told-gone = ya no están desde el último plan: { $names }
 plan-told-come = nuevas desde el último plan: { $names }
 plan-told-resized = con otro tamaño desde el último plan: { $names }
