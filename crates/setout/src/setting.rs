@@ -84,6 +84,7 @@ pub fn setout(question: &Question, ledger: &Ledger) -> Noted<SetOut> {
             lay(&finder, laid.name, mine, &points, rest, ledger)
         })
         .collect();
+    let angle_min = finder.angle_min;
     let (walk, carried) = moves(&points, &order, &stops);
     let value = SetOut {
         step: finder.step,
@@ -103,7 +104,7 @@ pub fn setout(question: &Question, ledger: &Ledger) -> Noted<SetOut> {
         unreached,
         bases,
     };
-    let notes = say::notes(question, &value, finder.angle_min);
+    let notes = say::notes(question, &value, angle_min);
     Noted { value, notes }
 }
 
