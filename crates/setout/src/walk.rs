@@ -108,17 +108,32 @@ pub fn walk(stops: &Stops) -> Order {
             cost: 0.0,
         };
     };
-    if count > 3 {
-        let mut dice = Dice(0x9e37_79b9_7f4a_7c15);
-        for _ in 0..(CUTS.0 * count).min(CUTS.1) {
-            let found = search.settle(cut(&best.stops, &mut dice));
-            if found.cost < best.cost - GAIN {
-                best = found;
+    let mut dice = Dice(0x9e37_79b9_7f4a_7c15);
+    let mut here = best.clone();
+    for _ in 0..(CUTS.0 * count).min(CUTS.1) {
+        let mut sets = here.sets.clone();
+        for _ in 0..=dice.below(count) {
+            let stop = dice.below(count);
+            sets[stop] = dice.below(search.sets[stop]);
+        }
+        let mut path = cut(&here.stops, &mut dice);
+        search.shorten(&mut path, &sets);
+        let found = search.settle(path);
+        if found.cost <= here.cost * NO_WORSE {
+            here = found;
+            if here.cost < best.cost - GAIN {
+                best = here.clone();
             }
+        } else if dice.below(count) == 0 {
+            here = best.clone();
         }
     }
     best
 }
+
+/// A path longer than the one before by no more than this is gone on from: a shorter one may
+/// lie behind it.
+const NO_WORSE: f64 = 1.03;
 
 /// Swaps two neighbouring parts of the path, or turns one of them round as well.
 fn cut(stops: &[usize], dice: &mut Dice) -> Vec<usize> {
