@@ -95,8 +95,8 @@ pub enum Cause {
         tape: usize,
         /// Metres that it was held at.
         at: f64,
-        /// How that happens.
-        slip: Slip,
+        /// How that may have happened.
+        slip: Option<Slip>,
     },
 }
 
@@ -121,13 +121,17 @@ struct Line {
     value: f64,
 }
 
-/// A fault must explain so much of the sum of squares more for each reading that it sets
-/// aside: what chance alone takes off with two of them.
+/// A fault must explain so much more of the sum of squares for each reading that it sets
+/// aside: twice what chance takes off with one.
 const PRICE: f64 = 2.0;
 
-/// The law of a mark's tapes is straight only near the mark: a slip is guessed where it is
-/// known to this, metres.
-const GUESS_WITHIN: f64 = 0.03;
+/// A graver charge needs more besides. Leaving out three good readings more takes off
+/// what a base pays over a point by chance in one case of a hundred.
+const GRAVE: [f64; 3] = [0.0, 6.0, 12.0];
+
+/// A mark in another place errs otherwise than where it was wanted: a mistake explains
+/// readings that lie within so many limits.
+const LOOSER: f64 = 2.0;
 
 /// Judges check readings.
 ///
@@ -224,7 +228,11 @@ impl<'a> Court<'a> {
     }
 
     fn end(&self, name: &str) -> Option<End> {
-        let points = self.setout.points.iter().position(|point| point.name == name);
+        let points = self
+            .setout
+            .points
+            .iter()
+            .position(|point| point.name == name);
         let base = || self.setout.bases.names.iter().position(|base| base == name);
         points.map(End::Point).or_else(|| base().map(End::Base))
     }
@@ -383,7 +391,12 @@ impl<'a> Court<'a> {
                     .filter(|&at| self.touches(fault, left[at], &lines[left[at]]))
                     .collect();
                 let explained = weight.as_ref().map_or(0.0, |weight| weight.explained(&out));
-                let gain = explained - PRICE * out.len() as f64;
+                let grave = match fault {
+                    Fault::Reading(_) => GRAVE[0],
+                    Fault::Point(_) => GRAVE[1],
+                    Fault::Base(_) => GRAVE[2],
+                };
+                let gain = explained - PRICE * out.len() as f64 - grave;
                 // of the sum of squares: a tie goes to the likelier fault
                 if best.is_none_or(|(_, most)| gain > most + 1e-6) {
                     best = Some((fault, gain));
@@ -473,12 +486,17 @@ impl<'a> Court<'a> {
         let fits = |at: Coord<f64>| {
             reads
                 .iter()
-                .all(|(other, read, limit)| (between(*other, at) - read).abs() <= *limit)
+                .all(|(other, read, limit)| (between(*other, at) - read).abs() <= LOOSER * *limit)
         };
         let mirrored = |at: Coord<f64>| {
             let [along, left] = crate::keys::against(bases[0], bases[1], at);
             let way = (bases[1] - bases[0]) / between(bases[0], bases[1]);
-            bases[0] + way * along + Coord { x: way.y, y: -way.x } * left
+            bases[0]
+                + way * along
+                + Coord {
+                    x: way.y,
+                    y: -way.x,
+                } * left
         };
         let held = me.tapes.map(|held| held.length);
         let mut causes = Vec::new();
@@ -498,8 +516,10 @@ impl<'a> Court<'a> {
             let Some((at, within)) = fitted(held[tape], &reads, &with) else {
                 continue;
             };
-            let slip = survey::slip::guess(at, held[tape], within, self.hooks);
-            if let (Some(slip), true) = (slip, with(at).is_some_and(fits)) {
+            let slip = told(at, held[tape], within, self.hooks);
+            // one reading fits some length of either tape
+            let says = slip.is_some() || reads.len() > 1;
+            if says && with(at).is_some_and(fits) {
                 causes.push(Cause::Held {
                     tape,
                     at: stepped(at, self.setout.step),
@@ -511,35 +531,49 @@ impl<'a> Court<'a> {
     }
 }
 
-/// The length at which a tape was held if the reading that strays most is to fit, and how
-/// well it is known, both metres: Newton's method, from the length that was wanted.
+/// The length at which a tape was held if all readings are to fit best, and how well it is
+/// known (as far as the limits go), both metres: Gauss and Newton's method, from the length
+/// that was wanted. `None` where no such length is found.
 fn fitted(
     wanted: f64,
     reads: &[(Coord<f64>, f64, f64)],
     with: &impl Fn(f64) -> Option<Coord<f64>>,
 ) -> Option<(f64, f64)> {
-    // steps and their size in metres: each doubles the digits that are right
-    const STEPS: usize = 20;
+    // steps, and their size in metres
+    const STEPS: usize = 30;
     const SMALL: f64 = 1e-5;
-    let start = with(wanted)?;
-    let stray = |read: &(Coord<f64>, f64, f64)| (between(read.0, start) - read.1).abs() / read.2;
-    let worst = reads
-        .iter()
-        .max_by(|a, b| stray(a).total_cmp(&stray(b)))?;
-    let (mut at, mut slope) = (wanted, 0.0);
+    let mut at = wanted;
     for _ in 0..STEPS {
-        let [here, ahead] = [at, at + SMALL].map(|length| with(length).map(|p| between(worst.0, p)));
-        let (here, ahead) = (here?, ahead?);
-        slope = (ahead - here) / SMALL;
-        let by = (worst.1 - here) / slope;
+        let (here, ahead) = (with(at)?, with(at + SMALL)?);
+        let (mut weight, mut pull) = (0.0, 0.0);
+        for (other, read, limit) in reads {
+            let long = between(*other, here);
+            let slope = (between(*other, ahead) - long) / SMALL / limit;
+            weight += slope * slope;
+            pull += slope * (read - long) / limit;
+        }
+        let by = pull / weight;
         if !by.is_finite() {
             return None;
         }
         at += by;
         if by.abs() < SMALL {
-            break;
+            return Some((at, 1.0 / weight.sqrt()));
         }
     }
-    let within = worst.2 / slope.abs();
-    (within <= GUESS_WITHIN).then_some((at, within))
+    None
+}
+
+/// The slip behind a length held, where it is known so well that a slip of this kind would
+/// seldom fit by chance: whole units stand apart by more than ten times what is known.
+fn told(held: f64, wanted: f64, within: f64, hooks: &[f64]) -> Option<Slip> {
+    const APART: f64 = 10.0;
+    let slip = survey::slip::guess(held, wanted, within, hooks)?;
+    let unit = match slip {
+        Slip::WholeMetres(_) => 1.0,
+        Slip::WholeFeet(_) | Slip::FootForInch(_) => unit::FOOT,
+        Slip::Tenths(_) | Slip::SwappedDigits(_) => 0.1,
+        Slip::Hook(by) => by.abs(),
+    };
+    (unit >= APART * within).then_some(slip)
 }

@@ -39,12 +39,18 @@ pub(crate) fn against(a: Coord<f64>, b: Coord<f64>, at: Coord<f64>) -> [f64; 2] 
 /// than `apart` metres do not make a line.
 pub(crate) fn keys(figure: &Figure, apart: f64, off_line: f64) -> Keys {
     let mut spots = spots(figure, off_line);
-    if !is_round(figure) && widest(&spots).is_none_or(|[a, b]| between(spots[a].at, spots[b].at) < apart) {
+    if !is_round(figure)
+        && widest(&spots).is_none_or(|[a, b]| between(spots[a].at, spots[b].at) < apart)
+    {
         spots.extend(corners(figure));
     }
     let Some([first, last]) = widest(&spots) else {
         return Keys {
-            points: spots.first().map(|spot| (Role::Origin, spot.clone())).into_iter().collect(),
+            points: spots
+                .first()
+                .map(|spot| (Role::Origin, spot.clone()))
+                .into_iter()
+                .collect(),
             rest: Vec::new(),
         };
     };
@@ -61,7 +67,10 @@ pub(crate) fn keys(figure: &Figure, apart: f64, off_line: f64) -> Keys {
     let used: Vec<usize> = chosen.iter().map(|(_, at)| *at).collect();
     let mut found: Vec<Coord<f64>> = used.iter().map(|&at| spots[at].at).collect();
     let mut rest: Vec<Spot> = Vec::new();
-    for spot in spots.iter().filter(|spot| !matches!(spot.feature, Feature::Corner(_))) {
+    for spot in spots
+        .iter()
+        .filter(|spot| !matches!(spot.feature, Feature::Corner(_)))
+    {
         if found.iter().all(|at| between(*at, spot.at) >= apart) {
             found.push(spot.at);
             rest.push(spot.clone());

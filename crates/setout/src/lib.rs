@@ -21,6 +21,7 @@
 
 mod barrier;
 mod bases;
+mod checks;
 mod cross;
 pub mod figures;
 mod finder;
@@ -35,8 +36,9 @@ mod setting;
 mod spread;
 mod walk;
 
-pub use bases::Bases;
 pub use barrier::{Barrier, Obstacle, obstacles};
+pub use bases::Bases;
+pub use checks::{Asked, checks};
 pub use cross::{Crossing, axes, crossing};
 pub use judge::{Cause, Judged, JudgedReading, Reading, Verdict, judge};
 pub use question::{Laid, Question, step};

@@ -74,7 +74,11 @@ impl Weight {
             .collect();
         let pull: Vec<f64> = out.iter().map(|&i| self.pull[i]).collect();
         root(&block).map_or(0.0, |lower| {
-            solve(&lower, &pull).iter().zip(&pull).map(|(x, p)| x * p).sum()
+            solve(&lower, &pull)
+                .iter()
+                .zip(&pull)
+                .map(|(x, p)| x * p)
+                .sum()
         })
     }
 }
@@ -90,7 +94,10 @@ mod tests {
         let weight = Weight::of(&[vec![1.0, 0.5], vec![0.5, 1.0]], &[1.0, 2.0]).expect("definite");
         for (out, wanted) in [(vec![0, 1], 4.0), (vec![0], 0.0), (vec![1], 3.0)] {
             let ours = weight.explained(&out);
-            assert!((ours - wanted).abs() < 1e-12, "{out:?}: {ours}, not {wanted}");
+            assert!(
+                (ours - wanted).abs() < 1e-12,
+                "{out:?}: {ours}, not {wanted}"
+            );
         }
         assert!(Weight::of(&[vec![1.0, 2.0], vec![2.0, 1.0]], &[0.0, 0.0]).is_none());
     }

@@ -91,7 +91,10 @@ pub(crate) fn judged(
                     count = count
                 ),
             )
-            .mend(msg!("setout-look-at-base", base = &setout.bases.names[base])),
+            .mend(msg!(
+                "setout-look-at-base",
+                base = &setout.bases.names[base]
+            )),
         );
     }
     for (number, verdict) in judged.points.iter().enumerate() {

@@ -97,7 +97,10 @@ pub fn walk(stops: &Stops) -> Order {
     let mut best: Option<Order> = None;
     for start in 0..count.min(12) {
         let found = search.settle(search.nearest(start));
-        if best.as_ref().is_none_or(|best| found.cost < best.cost - GAIN) {
+        if best
+            .as_ref()
+            .is_none_or(|best| found.cost < best.cost - GAIN)
+        {
             best = Some(found);
         }
     }
@@ -343,15 +346,17 @@ impl Search {
         let after = rest(i);
         let freed = self.step(before, first, sets) + self.step(last, after, sets)
             - self.step(before, after, sets);
-        (0..=path.len() - long).filter(|&at| at != i).find_map(|at| {
-            let (left, right) = (at.checked_sub(1).and_then(rest), rest(at));
-            let open = self.step(left, right, sets);
-            [(first, last, false), (last, first, true)]
-                .into_iter()
-                .find(|&(a, b, _)| {
-                    self.step(left, a, sets) + self.step(b, right, sets) - open < freed - GAIN
-                })
-                .map(|(_, _, reversed)| (at, reversed))
-        })
+        (0..=path.len() - long)
+            .filter(|&at| at != i)
+            .find_map(|at| {
+                let (left, right) = (at.checked_sub(1).and_then(rest), rest(at));
+                let open = self.step(left, right, sets);
+                [(first, last, false), (last, first, true)]
+                    .into_iter()
+                    .find(|&(a, b, _)| {
+                        self.step(left, a, sets) + self.step(b, right, sets) - open < freed - GAIN
+                    })
+                    .map(|(_, _, reversed)| (at, reversed))
+            })
     }
 }

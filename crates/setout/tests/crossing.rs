@@ -60,8 +60,14 @@ fn s1_comes_out_of_the_room_in_whole_steps() {
         assert_eq!(point.third, None);
         if step < 0.001 {
             // 2.447747: root of the chi-square quantile 5.9915 of section 2.4
-            assert!(near(point.ellipse.a / 5.9915_f64.sqrt(), 0.006908, 6), "{point:?}");
-            assert!(near(point.ellipse.b / 5.9915_f64.sqrt(), 0.004115, 6), "{point:?}");
+            assert!(
+                near(point.ellipse.a / 5.9915_f64.sqrt(), 0.006908, 6),
+                "{point:?}"
+            );
+            assert!(
+                near(point.ellipse.b / 5.9915_f64.sqrt(), 0.004115, 6),
+                "{point:?}"
+            );
         } else {
             assert!(common::between(point.at, point.lands) < 0.005, "{point:?}");
         }
@@ -83,7 +89,10 @@ fn tapes_of_equal_sigma_make_the_ellipses_of_the_table() {
     ] {
         for angle in [angle, 180.0 - angle] {
             let (sin, cos) = libm::sincos(f64::to_radians(angle));
-            let bases = [coord! { x: 7.0, y: 0.0 }, coord! { x: 11.0 * cos, y: 11.0 * sin }];
+            let bases = [
+                coord! { x: 7.0, y: 0.0 },
+                coord! { x: 11.0 * cos, y: 11.0 * sin },
+            ];
             let ours = crossing(bases, coord! { x: 0.0, y: 0.0 }).expect("they cross");
             let covariance = ours.covariance([1.0, 1.0]);
             let ellipse = axes(&covariance, 1.0);

@@ -10,7 +10,12 @@ use setout::{Barrier, Feature, Laid, Obstacle, Question, Role, SetOut, setout, s
 use survey::result::Survey;
 use unit::Units;
 
-fn asked(survey: &Survey, obstacles: &[Obstacle], laid: &[Laid], units: Units) -> note::Noted<SetOut> {
+fn asked(
+    survey: &Survey,
+    obstacles: &[Obstacle],
+    laid: &[Laid],
+    units: Units,
+) -> note::Noted<SetOut> {
     let ledger = common::ledger();
     let question = Question {
         survey,
@@ -66,7 +71,12 @@ fn every_family_is_fixed_by_three_points_at_most() {
             let all = [Role::Origin, Role::Direction, Role::Check];
             assert_eq!(roles, all[..roles.len()], "{}", marking.name);
             assert_eq!(marking.spans.len(), roles.len() * (roles.len() - 1) / 2);
-            assert_eq!(marking.turn_deg.is_some(), roles.len() > 1, "{}", marking.name);
+            assert_eq!(
+                marking.turn_deg.is_some(),
+                roles.len() > 1,
+                "{}",
+                marking.name
+            );
             if roles.len() > 1 {
                 let long = between(points[0].at, points[1].at);
                 assert!(long >= 0.3, "{}", marking.name);
@@ -85,7 +95,12 @@ fn every_family_is_fixed_by_three_points_at_most() {
                     assert!((long - held.length).abs() <= ours.step / 2.0 + 1e-6);
                 }
                 assert!((30.0..=150.0).contains(&point.angle_deg));
-                assert!(point.ellipse.a < 0.05, "{}: {:?}", point.name, point.ellipse);
+                assert!(
+                    point.ellipse.a < 0.05,
+                    "{}: {:?}",
+                    point.name,
+                    point.ellipse
+                );
                 let third = point.third.expect("Y1 has six corners");
                 assert!(third.limit >= 0.01 && third.limit < 0.06, "{third:?}");
             }
@@ -123,7 +138,10 @@ fn who_carries_the_tapes_as_told_has_them_where_they_are_wanted() {
     let mut carried = 0.0;
     for stop in &made.walk {
         for moved in &stop.moves {
-            assert_eq!(ends[moved.tape], moved.from, "the tape is where it was left");
+            assert_eq!(
+                ends[moved.tape], moved.from,
+                "the tape is where it was left"
+            );
             if let Some(from) = moved.from {
                 carried += between(made.bases.at[from], made.bases.at[moved.to]);
             }
@@ -158,7 +176,11 @@ fn no_tape_is_hooked_to_a_loose_point() {
     }
     let made = asked(&survey, &[], &laid, Units::Metres);
     assert_eq!(made.value.bases.names.len(), 4);
-    assert!(named.iter().all(|name| !made.value.bases.names.contains(name)));
+    assert!(
+        named
+            .iter()
+            .all(|name| !made.value.bases.names.contains(name))
+    );
     assert_eq!(made.value.points.len(), 1);
     let keys: Vec<&str> = made.notes.iter().map(|note| note.what.key).collect();
     assert!(keys.contains(&"setout-loose-left-out"), "{keys:?}");
@@ -177,7 +199,12 @@ fn a_tape_goes_round_a_shed_by_another_corner() {
     assert_eq!(point.barred, []);
     assert_eq!(point.instead.len(), 2);
     for instead in &point.instead {
-        assert!(instead.tapes.iter().all(|held| held.base != instead.without));
+        assert!(
+            instead
+                .tapes
+                .iter()
+                .all(|held| held.base != instead.without)
+        );
         assert!(point.tapes.iter().any(|held| held.base == instead.without));
     }
     // a shed on the way of the first tape
@@ -193,7 +220,12 @@ fn a_tape_goes_round_a_shed_by_another_corner() {
     let made = asked(&survey, &[shed], &laid, Units::Metres).value;
     let other = &made.points[0];
     assert!(other.tapes.iter().all(|held| held.base != base));
-    assert!(other.barred.iter().any(|barred| barred.base == base && barred.by == "shed"));
+    assert!(
+        other
+            .barred
+            .iter()
+            .any(|barred| barred.base == base && barred.by == "shed")
+    );
     assert!(other.third.is_none_or(|third| third.base != base));
 }
 
@@ -210,7 +242,10 @@ fn a_mark_that_no_two_tapes_fix_is_told() {
     let made = asked(&survey, &[], &laid, Units::Metres);
     assert!(made.value.points.is_empty());
     assert_eq!(made.value.unreached.len(), 1);
-    assert_eq!(made.value.unreached[0].feature, Feature::Cell("0".to_owned()));
+    assert_eq!(
+        made.value.unreached[0].feature,
+        Feature::Cell("0".to_owned())
+    );
     let keys: Vec<&str> = made.notes.iter().map(|note| note.what.key).collect();
     assert_eq!(keys, ["setout-unreached"]);
 }

@@ -57,10 +57,8 @@ fn place(dice: &mut Dice) -> Coord<f64> {
 /// tape between two marks then read is held against their limits, set to 95 of 100.
 #[test]
 fn marks_and_checks_are_as_good_as_predicted() {
-    let ledger = common::ledger_with(&[
-        ("setout.check_times", 1.959964),
-        ("setout.check_min", 0.0),
-    ]);
+    let ledger =
+        common::ledger_with(&[("setout.check_times", 1.959964), ("setout.check_min", 0.0)]);
     let corners = Y1.map(|(_, x, y)| coord! { x: x, y: y });
     let mut dice = Dice(7);
     let mut hits = [[0; 4]; STEPS.len()];
@@ -112,7 +110,10 @@ fn marks_and_checks_are_as_good_as_predicted() {
         for (what, hits) in ["mark", "third", "span", "turn"].into_iter().zip(hits) {
             let share = hits as f64 / RUNS as f64;
             println!("step {step}: {what} {share}");
-            assert!((share - RATE.0).abs() <= RATE.1, "step {step}: {what} {share}");
+            assert!(
+                (share - RATE.0).abs() <= RATE.1,
+                "step {step}: {what} {share}"
+            );
         }
     }
 }

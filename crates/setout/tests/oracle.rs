@@ -14,14 +14,22 @@ fn number(value: &Value) -> f64 {
 }
 
 fn numbers(value: &Value) -> Vec<f64> {
-    value.as_array().expect("a list").iter().map(number).collect()
+    value
+        .as_array()
+        .expect("a list")
+        .iter()
+        .map(number)
+        .collect()
 }
 
 /// Metres and degrees: figures are handed on to 1e-6, differences are good to 1e-8.
 #[track_caller]
 fn same(ours: f64, theirs: &Value, what: &str) {
     let theirs = number(theirs);
-    assert!((ours - theirs).abs() <= 2e-6 * theirs.abs().max(1.0), "{what}: {ours}, not {theirs}");
+    assert!(
+        (ours - theirs).abs() <= 2e-6 * theirs.abs().max(1.0),
+        "{what}: {ours}, not {theirs}"
+    );
 }
 
 #[test]
@@ -34,7 +42,12 @@ fn another_program_chooses_and_predicts_the_same() {
     assert_eq!(cases.len(), 40);
     for (nth, case) in cases.iter().enumerate() {
         let places = |key: &str| -> Vec<Vec<f64>> {
-            case[key].as_array().expect("places").iter().map(numbers).collect()
+            case[key]
+                .as_array()
+                .expect("places")
+                .iter()
+                .map(numbers)
+                .collect()
         };
         let bases = places("bases");
         let names: Vec<String> = (0..bases.len()).map(|base| format!("P{base}")).collect();
@@ -62,7 +75,11 @@ fn another_program_chooses_and_predicts_the_same() {
         };
         let made = setout(&question, &ledger).value;
         assert_eq!(made.points.len(), 2, "case {nth}");
-        for (point, answer) in made.points.iter().zip(case["answers"].as_array().expect("two")) {
+        for (point, answer) in made
+            .points
+            .iter()
+            .zip(case["answers"].as_array().expect("two"))
+        {
             let pair = point.tapes.map(|held| held.base as f64).to_vec();
             assert_eq!(pair, numbers(&answer["pair"]), "case {nth}");
             same(point.angle_deg, &answer["angle"], "angle");
@@ -73,7 +90,10 @@ fn another_program_chooses_and_predicts_the_same() {
             let turn = (point.ellipse.theta_deg - number(&answer["ellipse"][2]) + 90.0)
                 .rem_euclid(180.0)
                 - 90.0;
-            assert!(turn.abs() <= round.max(1e-3), "case {nth}: turn off by {turn}");
+            assert!(
+                turn.abs() <= round.max(1e-3),
+                "case {nth}: turn off by {turn}"
+            );
             match point.third {
                 Some(third) => {
                     let theirs = &answer["third"];
@@ -90,6 +110,10 @@ fn another_program_chooses_and_predicts_the_same() {
         same(marking.spans[0].length, &case["span"][0], "span");
         same(marking.spans[0].sigma, &case["span"][1], "span's sigma");
         same(marking.turn_deg.expect("a line"), &case["turn"][0], "turn");
-        same(marking.turn_sigma_deg.expect("a line"), &case["turn"][1], "turn's sigma");
+        same(
+            marking.turn_sigma_deg.expect("a line"),
+            &case["turn"][1],
+            "turn's sigma",
+        );
     }
 }

@@ -39,7 +39,10 @@ fn shortest(stops: &Stops) -> f64 {
             }
         }
     }
-    best[(1 << count) - 1].iter().copied().fold(f64::INFINITY, f64::min)
+    best[(1 << count) - 1]
+        .iter()
+        .copied()
+        .fold(f64::INFINITY, f64::min)
 }
 
 fn random(dice: &mut Dice, count: usize) -> Stops {
@@ -99,7 +102,11 @@ fn a_walk_is_never_more_than_a_twentieth_longer_than_the_shortest() {
                     stops.going(a, b)
                 })
                 .sum();
-            assert!((paid - ours.cost).abs() < 1e-6, "{paid} is said to be {}", ours.cost);
+            assert!(
+                (paid - ours.cost).abs() < 1e-6,
+                "{paid} is said to be {}",
+                ours.cost
+            );
             assert!(ours.cost >= least - 1e-6, "shorter than the shortest");
             worst = worst.max(ours.cost / least);
             exact += usize::from(ours.cost <= least + 1e-6);

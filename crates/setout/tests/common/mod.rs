@@ -23,7 +23,9 @@ pub fn ledger() -> ledger::Ledger {
 pub fn ledger_with(figures: &[(&str, f64)]) -> ledger::Ledger {
     let mut ledger = ledger();
     for (key, value) in figures {
-        ledger.replace(key, &[*value]).expect("a figure of one number");
+        ledger
+            .replace(key, &[*value])
+            .expect("a figure of one number");
     }
     ledger
 }
