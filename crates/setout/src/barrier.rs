@@ -1,6 +1,6 @@
 //! What no tape can cross.
 
-use geo::{Coord, Contains, Distance, Euclidean, Line, LineString, Point, Polygon};
+use geo::{Contains, Coord, Distance, Euclidean, Line, LineString, Point, Polygon};
 use ground::yard::{EdgeKind, FixtureKind, Footprint, Yard};
 
 /// Something in the way of tapes.
@@ -129,7 +129,11 @@ mod tests {
             ((0.0, 1.9), (2.3, 2.2), false),
             ((5.0, 5.0), (5.0, 5.0), false),
         ] {
-            assert_eq!(shed.bars(tape(from, to), 0.02), barred, "{from:?} to {to:?}");
+            assert_eq!(
+                shed.bars(tape(from, to), 0.02),
+                barred,
+                "{from:?} to {to:?}"
+            );
         }
     }
 
@@ -146,7 +150,11 @@ mod tests {
             ((6.0, 1.0), (6.0, -1.0), false),
             ((0.0, 0.0), (5.0, 0.0), false),
         ] {
-            assert_eq!(wall.bars(tape(from, to), 0.02), barred, "{from:?} to {to:?}");
+            assert_eq!(
+                wall.bars(tape(from, to), 0.02),
+                barred,
+                "{from:?} to {to:?}"
+            );
         }
     }
 }

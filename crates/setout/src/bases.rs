@@ -40,7 +40,10 @@ impl Bases {
         };
         let size = 2 * kept.len();
         Bases {
-            names: kept.iter().map(|&id| survey.points[id].name.clone()).collect(),
+            names: kept
+                .iter()
+                .map(|&id| survey.points[id].name.clone())
+                .collect(),
             at: kept
                 .iter()
                 .map(|&id| Coord {

@@ -55,15 +55,11 @@ impl Crossing {
 
     /// Where the mark comes to lie when the tapes are held to other lengths, metres; `None`
     /// where these do not meet. `mark` is where the tapes as crossed meet.
-    pub(crate) fn meet(
-        &self,
-        bases: [Coord<f64>; 2],
-        lengths: [f64; 2],
-    ) -> Option<Coord<f64>> {
+    pub(crate) fn meet(&self, bases: [Coord<f64>; 2], lengths: [f64; 2]) -> Option<Coord<f64>> {
         let line = bases[1] - bases[0];
         let apart = libm::hypot(line.x, line.y);
-        let along = (apart * apart + lengths[0] * lengths[0] - lengths[1] * lengths[1])
-            / (2.0 * apart);
+        let along =
+            (apart * apart + lengths[0] * lengths[0] - lengths[1] * lengths[1]) / (2.0 * apart);
         let square = lengths[0] * lengths[0] - along * along;
         if !(apart > 0.0 && square >= 0.0) {
             return None;

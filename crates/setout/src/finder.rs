@@ -146,7 +146,11 @@ impl<'a> Finder<'a> {
     /// The pair from bases that `usable` lets pass, if it fixes the point.
     fn pair(&self, i: usize, j: usize, at: Coord<f64>) -> Option<Choice> {
         let [a, b] = [self.bases.at[i], self.bases.at[j]];
-        let pair = if against(a, b, at)[1] >= 0.0 { [i, j] } else { [j, i] };
+        let pair = if against(a, b, at)[1] >= 0.0 {
+            [i, j]
+        } else {
+            [j, i]
+        };
         let crossing = crossing(pair.map(|base| self.bases.at[base]), at)?;
         let angle = crossing.angle_deg;
         if !(angle >= self.angle_min && angle <= 180.0 - self.angle_min) {
@@ -167,7 +171,11 @@ impl<'a> Finder<'a> {
         let usable: Vec<usize> = (0..self.bases.len()).filter(|&base| usable(base)).collect();
         let mut pairs = Vec::new();
         for (nth, &i) in usable.iter().enumerate() {
-            pairs.extend(usable[nth + 1..].iter().filter_map(|&j| self.pair(i, j, at)));
+            pairs.extend(
+                usable[nth + 1..]
+                    .iter()
+                    .filter_map(|&j| self.pair(i, j, at)),
+            );
         }
         pairs.sort_by(|a, b| a.rms.total_cmp(&b.rms));
         pairs
@@ -223,7 +231,12 @@ impl<'a> Finder<'a> {
         let long = between(here, at).max(f64::MIN_POSITIVE);
         let way = (at - here) / long;
         let [mark, from] = [
-            Spread::mark(0, choice.pair, &choice.crossing, self.sigmas(&choice.crossing, false)),
+            Spread::mark(
+                0,
+                choice.pair,
+                &choice.crossing,
+                self.sigmas(&choice.crossing, false),
+            ),
             Spread::base(base),
         ];
         let ray = Ray {
@@ -287,7 +300,9 @@ impl<'a> Finder<'a> {
 
     /// What moves a key point that is set out, the printed lengths being exact or not.
     pub(crate) fn spread(&self, number: usize, point: &KeyPoint, printed: bool) -> Spread {
-        spread(self.bases, number, point, |crossing| self.sigmas(crossing, printed))
+        spread(self.bases, number, point, |crossing| {
+            self.sigmas(crossing, printed)
+        })
     }
 
     /// For each of the two bases, the best pair without it.

@@ -12,7 +12,8 @@ pub(crate) struct Spot {
     pub(crate) at: Coord<f64>,
 }
 
-/// The key points, and every other place worth finding.
+/// The key points, and other places worth finding: what lies nearer to one of them than key
+/// points may is found from that.
 pub(crate) struct Keys {
     pub(crate) points: Vec<(Role, Spot)>,
     pub(crate) rest: Vec<Spot>,
@@ -37,13 +38,19 @@ pub(crate) fn against(a: Coord<f64>, b: Coord<f64>, at: Coord<f64>) -> [f64; 2] 
 /// if any lies `off_line` metres off it; then it also shows a mirrored figure. Places nearer
 /// than `apart` metres do not make a line.
 pub(crate) fn keys(figure: &Figure, apart: f64, off_line: f64) -> Keys {
-    let mut spots = spots(figure);
-    if !is_round(figure) && widest(&spots).is_none_or(|[a, b]| between(spots[a].at, spots[b].at) < apart) {
+    let mut spots = spots(figure, off_line);
+    if !is_round(figure)
+        && widest(&spots).is_none_or(|[a, b]| between(spots[a].at, spots[b].at) < apart)
+    {
         spots.extend(corners(figure));
     }
     let Some([first, last]) = widest(&spots) else {
         return Keys {
-            points: spots.first().map(|spot| (Role::Origin, spot.clone())).into_iter().collect(),
+            points: spots
+                .first()
+                .map(|spot| (Role::Origin, spot.clone()))
+                .into_iter()
+                .collect(),
             rest: Vec::new(),
         };
     };
@@ -58,11 +65,17 @@ pub(crate) fn keys(figure: &Figure, apart: f64, off_line: f64) -> Keys {
         }
     }
     let used: Vec<usize> = chosen.iter().map(|(_, at)| *at).collect();
-    let rest = (0..spots.len())
-        .filter(|at| !used.contains(at))
-        .map(|at| spots[at].clone())
+    let mut found: Vec<Coord<f64>> = used.iter().map(|&at| spots[at].at).collect();
+    let mut rest: Vec<Spot> = Vec::new();
+    for spot in spots
+        .iter()
         .filter(|spot| !matches!(spot.feature, Feature::Corner(_)))
-        .collect();
+    {
+        if found.iter().all(|at| between(*at, spot.at) >= apart) {
+            found.push(spot.at);
+            rest.push(spot.clone());
+        }
+    }
     Keys {
         points: chosen
             .into_iter()
@@ -72,8 +85,8 @@ pub(crate) fn keys(figure: &Figure, apart: f64, off_line: f64) -> Keys {
     }
 }
 
-/// Middles of cells, ends of lanes, and where a lane is farthest from its start.
-fn spots(figure: &Figure) -> Vec<Spot> {
+/// Middles of cells, ends and bends of lanes, and where a lane is farthest from its start.
+fn spots(figure: &Figure, off_line: f64) -> Vec<Spot> {
     let mut spots: Vec<Spot> = Vec::new();
     let mut put = |feature: Feature, at: Coord<f64>| {
         // metres: a stage hands on places to 1e-6, nobody chalks two marks nearer than this
@@ -93,6 +106,9 @@ fn spots(figure: &Figure) -> Vec<Spot> {
             if let Some(far) = farthest(line.iter().map(|at| between(*start, *at))) {
                 put(Feature::LaneFar(number), line[far]);
             }
+            for (nth, bend) in bends(line, off_line).into_iter().enumerate() {
+                put(Feature::LaneBend(number, nth), bend);
+            }
         }
     }
     for cell in &figure.cells {
@@ -104,6 +120,33 @@ fn spots(figure: &Figure) -> Vec<Spot> {
         }
     }
     spots
+}
+
+/// Where a lane strays most from the straight line between its ends, each time that it has
+/// left that line: the corners of a zigzag, the crests of a wave.
+fn bends(line: &[Coord<f64>], off_line: f64) -> Vec<Coord<f64>> {
+    let (Some(&start), Some(&end)) = (line.first(), line.last()) else {
+        return Vec::new();
+    };
+    if between(start, end) < off_line {
+        return Vec::new();
+    }
+    let mut bends: Vec<(f64, Coord<f64>)> = Vec::new();
+    let mut open = false;
+    for at in line {
+        let left = against(start, end, *at)[1];
+        if left.abs() < off_line {
+            open &= left.abs() > off_line / 2.0;
+            continue;
+        }
+        match bends.last_mut().filter(|last| open && last.0 * left > 0.0) {
+            Some(last) if left.abs() > last.0.abs() => *last = (left, *at),
+            Some(_) => {}
+            None => bends.push((left, *at)),
+        }
+        open = true;
+    }
+    bends.into_iter().map(|(_, at)| at).collect()
 }
 
 /// The two corners of the paint that lie farthest apart.

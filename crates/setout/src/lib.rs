@@ -21,11 +21,14 @@
 
 mod barrier;
 mod bases;
+mod checks;
 mod cross;
 pub mod figures;
 mod finder;
 mod hints;
+mod judge;
 mod keys;
+mod normal;
 mod question;
 mod result;
 mod say;
@@ -33,9 +36,11 @@ mod setting;
 mod spread;
 mod walk;
 
-pub use bases::Bases;
 pub use barrier::{Barrier, Obstacle, obstacles};
+pub use bases::Bases;
+pub use checks::{Asked, checks};
 pub use cross::{Crossing, axes, crossing};
+pub use judge::{Cause, Judged, JudgedReading, Reading, Verdict, judge};
 pub use question::{Laid, Question, step};
 pub use result::*;
 pub use setting::setout;

@@ -87,6 +87,9 @@ pub enum Feature {
     LaneEnd(usize),
     /// Where it is farthest from its start.
     LaneFar(usize),
+    /// Where it strays most from the straight line between its ends, for this time (from 0):
+    /// a corner of a zigzag, a crest of a wave.
+    LaneBend(usize, usize),
     /// The middle of this waiting spot (from 0).
     Wait(usize),
     /// A corner of this painted shape (from 0).

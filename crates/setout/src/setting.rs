@@ -84,6 +84,7 @@ pub fn setout(question: &Question, ledger: &Ledger) -> Noted<SetOut> {
             lay(&finder, laid.name, mine, &points, rest, ledger)
         })
         .collect();
+    let angle_min = finder.angle_min;
     let (walk, carried) = moves(&points, &order, &stops);
     let value = SetOut {
         step: finder.step,
@@ -103,7 +104,7 @@ pub fn setout(question: &Question, ledger: &Ledger) -> Noted<SetOut> {
         unreached,
         bases,
     };
-    let notes = say::notes(question, &value, finder.angle_min);
+    let notes = say::notes(question, &value, angle_min);
     Noted { value, notes }
 }
 
@@ -123,7 +124,10 @@ fn points(finder: &Finder, wanted: &[Wanted], order: &Order) -> Vec<KeyPoint> {
             continue;
         };
         let marking = finder.question.laid[want.marking].name;
-        let nth = 1 + points.iter().filter(|point| point.marking == want.marking).count();
+        let nth = 1 + points
+            .iter()
+            .filter(|point| point.marking == want.marking)
+            .count();
         let mut name = format!("{marking}-{nth}");
         while !taken.insert(name.clone()) {
             name.push('x');
@@ -275,7 +279,11 @@ fn set(point: &KeyPoint) -> Vec<usize> {
 }
 
 /// A tape for each base, so that the whole way is shortest; there are three at most.
-fn assign(bases: &[usize], tapes: &[usize], way: &impl Fn(usize, usize) -> f64) -> (Vec<usize>, f64) {
+fn assign(
+    bases: &[usize],
+    tapes: &[usize],
+    way: &impl Fn(usize, usize) -> f64,
+) -> (Vec<usize>, f64) {
     let Some((first, rest)) = bases.split_first() else {
         return (Vec::new(), 0.0);
     };

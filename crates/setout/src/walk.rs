@@ -44,8 +44,8 @@ pub struct Order {
 const GAIN: f64 = 1e-9;
 
 /// So many cuts for each stop, so many at most: enough that small walks come out shortest
-/// (tests hold them against all orders) and a hundred stops take a blink.
-const CUTS: (usize, usize) = (40, 1200);
+/// (tests hold them against all orders) and a plan's worth takes a blink.
+const CUTS: (usize, usize) = (40, 480);
 
 impl Stops {
     /// What it costs to carry the tapes' ends from one set of bases to another, metres: the
@@ -97,7 +97,10 @@ pub fn walk(stops: &Stops) -> Order {
     let mut best: Option<Order> = None;
     for start in 0..count.min(12) {
         let found = search.settle(search.nearest(start));
-        if best.as_ref().is_none_or(|best| found.cost < best.cost - GAIN) {
+        if best
+            .as_ref()
+            .is_none_or(|best| found.cost < best.cost - GAIN)
+        {
             best = Some(found);
         }
     }
@@ -108,17 +111,32 @@ pub fn walk(stops: &Stops) -> Order {
             cost: 0.0,
         };
     };
-    if count > 3 {
-        let mut dice = Dice(0x9e37_79b9_7f4a_7c15);
-        for _ in 0..(CUTS.0 * count).min(CUTS.1) {
-            let found = search.settle(cut(&best.stops, &mut dice));
-            if found.cost < best.cost - GAIN {
-                best = found;
+    let mut dice = Dice(0x9e37_79b9_7f4a_7c15);
+    let mut here = best.clone();
+    for _ in 0..(CUTS.0 * count).min(CUTS.1) {
+        let mut sets = here.sets.clone();
+        for _ in 0..=dice.below(count) {
+            let stop = dice.below(count);
+            sets[stop] = dice.below(search.sets[stop]);
+        }
+        let mut path = cut(&here.stops, &mut dice);
+        search.shorten(&mut path, &sets);
+        let found = search.settle(path);
+        if found.cost <= here.cost * NO_WORSE {
+            here = found;
+            if here.cost < best.cost - GAIN {
+                best = here.clone();
             }
+        } else if dice.below(count) == 0 {
+            here = best.clone();
         }
     }
     best
 }
+
+/// A path longer than the one before by no more than this is gone on from: a shorter one may
+/// lie behind it.
+const NO_WORSE: f64 = 1.03;
 
 /// Swaps two neighbouring parts of the path, or turns one of them round as well.
 fn cut(stops: &[usize], dice: &mut Dice) -> Vec<usize> {
@@ -260,7 +278,7 @@ impl Search {
     }
 
     /// Local search over the order, the sets being given.
-    fn shorten(&self, path: &mut Vec<usize>, sets: &[usize]) {
+    fn shorten(&self, path: &mut [usize], sets: &[usize]) {
         while self.turn_round(path, sets) || self.move_elsewhere(path, sets) {}
     }
 
@@ -272,59 +290,73 @@ impl Search {
         }
     }
 
-    /// Turns one part of the path round where that is shorter.
+    /// Turns parts of the path round where that is shorter; whether any was.
     fn turn_round(&self, path: &mut [usize], sets: &[usize]) -> bool {
-        let count = path.len();
-        for i in 0..count {
-            for j in i + 1..count {
-                let before = i.checked_sub(1).map(|at| path[at]);
+        let mut any = false;
+        for i in 0..path.len() {
+            let before = i.checked_sub(1).map(|at| path[at]);
+            for j in i + 1..path.len() {
                 let after = path.get(j + 1).copied();
                 let (first, last) = (Some(path[i]), Some(path[j]));
                 let now = self.step(before, first, sets) + self.step(last, after, sets);
                 let then = self.step(before, last, sets) + self.step(first, after, sets);
                 if then < now - GAIN {
                     path[i..=j].reverse();
-                    return true;
+                    any = true;
                 }
             }
         }
-        false
+        any
     }
 
-    /// Moves up to three neighbours elsewhere, either way round, where that is shorter.
-    fn move_elsewhere(&self, path: &mut Vec<usize>, sets: &[usize]) -> bool {
-        let count = path.len();
-        for long in 1..=3.min(count.saturating_sub(1)) {
-            for i in 0..=count - long {
-                let part = path[i..i + long].to_vec();
-                let (first, last) = (part.first().copied(), part.last().copied());
-                let before = i.checked_sub(1).map(|at| path[at]);
-                let after = path.get(i + long).copied();
-                let freed = self.step(before, first, sets) + self.step(last, after, sets)
-                    - self.step(before, after, sets);
-                let rest: Vec<usize> = [&path[..i], &path[i + long..]].concat();
-                for at in (0..=rest.len()).filter(|&at| at != i) {
-                    let (left, right) = (
-                        at.checked_sub(1).map(|at| rest[at]),
-                        rest.get(at).copied(),
-                    );
-                    let open = self.step(left, right, sets);
-                    for (a, b, reversed) in [(first, last, false), (last, first, true)] {
-                        let paid = self.step(left, a, sets) + self.step(b, right, sets) - open;
-                        if paid < freed - GAIN {
-                            let mut part = part;
-                            if reversed {
-                                part.reverse();
-                            }
-                            let mut moved = rest;
-                            moved.splice(at..at, part);
-                            *path = moved;
-                            return true;
-                        }
+    /// Moves up to three neighbours elsewhere, either way round, where that is shorter;
+    /// whether any were.
+    fn move_elsewhere(&self, path: &mut [usize], sets: &[usize]) -> bool {
+        let mut any = false;
+        for long in 1..=3.min(path.len().saturating_sub(1)) {
+            for i in 0..=path.len() - long {
+                if let Some((at, reversed)) = self.better_place(path, i, long, sets) {
+                    if reversed {
+                        path[i..i + long].reverse();
                     }
+                    if at < i {
+                        path[at..i + long].rotate_right(long);
+                    } else {
+                        path[i..at + long].rotate_left(long);
+                    }
+                    any = true;
                 }
             }
         }
-        false
+        any
+    }
+
+    /// Where a part of the path would stand better: before this stop of the rest, and
+    /// whether the other way round.
+    fn better_place(
+        &self,
+        path: &[usize],
+        i: usize,
+        long: usize,
+        sets: &[usize],
+    ) -> Option<(usize, bool)> {
+        let rest = |at: usize| path.get(if at < i { at } else { at + long }).copied();
+        let (first, last) = (path.get(i).copied(), path.get(i + long - 1).copied());
+        let before = i.checked_sub(1).and_then(rest);
+        let after = rest(i);
+        let freed = self.step(before, first, sets) + self.step(last, after, sets)
+            - self.step(before, after, sets);
+        (0..=path.len() - long)
+            .filter(|&at| at != i)
+            .find_map(|at| {
+                let (left, right) = (at.checked_sub(1).and_then(rest), rest(at));
+                let open = self.step(left, right, sets);
+                [(first, last, false), (last, first, true)]
+                    .into_iter()
+                    .find(|&(a, b, _)| {
+                        self.step(left, a, sets) + self.step(b, right, sets) - open < freed - GAIN
+                    })
+                    .map(|(_, _, reversed)| (at, reversed))
+            })
     }
 }
