@@ -8,6 +8,7 @@ use note::Note;
 use plan::Plan as Record;
 use project::write::Output;
 use project::{About, Project};
+use setout::SetOut;
 
 use crate::outcome::Fault;
 use crate::planning::{Class, Planned as Choice};
@@ -80,6 +81,7 @@ pub fn plan(
     class: &Class,
     planned: &Choice,
     record: &Record,
+    setout: Option<&SetOut>,
     large: bool,
 ) -> Result<Vec<Output>, Fault> {
     let project = &walked.project;
@@ -124,9 +126,14 @@ pub fn plan(
     let svg = document::drawing::svg::alone(&drawn.scene, &drawn.told);
     let papers = document::planned::plan_papers(&sheet, &told).map_err(fault)?;
     let trial = document::planned::trial_papers(&sheet, &told).map_err(fault)?;
-    Ok(vec![
+    let mut outputs = vec![
         Output::new("out/plan.svg", svg),
         Output::new("out/plan.pdf", papers),
         Output::new("out/trial.pdf", trial),
-    ])
+    ];
+    if let Some(setout) = setout {
+        let sheets = document::planned::setout_papers(&sheet, &told, setout).map_err(fault)?;
+        outputs.push(Output::new("out/set-out.pdf", sheets));
+    }
+    Ok(outputs)
 }

@@ -7,6 +7,7 @@
 //! Invariants: no clock time, no absolute path, no name of a child; the same plan gives
 //! the same text on every machine, whatever the number of threads.
 
+mod build;
 mod children;
 mod footfall;
 mod ground;
@@ -22,6 +23,7 @@ use std::fmt;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
+pub use build::{Build, KeyPoint, SetOut, Span, Tape, Third};
 pub use children::{Ability, Child, Speeds};
 pub use footfall::{Footfall, Good, Route as Way};
 pub use ground::{Blocked, Ground, Position, Ring, Route};
@@ -70,6 +72,9 @@ pub struct Plan {
     /// The rules, held against the layout.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub audit: Option<Vec<Check>>,
+    /// What the people who build need.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub build: Option<Build>,
     /// The ledger figures that were used.
     pub sources: Vec<Source>,
 }
@@ -90,6 +95,7 @@ impl Plan {
             footfall: None,
             layout: None,
             audit: None,
+            build: None,
             sources: Vec::new(),
         }
     }

@@ -12,6 +12,7 @@ use plan::{Laid, Plan as Record};
 use project::read::layout::Marking;
 use project::write::{Output, write};
 use serde_json::json;
+use setout::SetOut;
 
 use crate::command::{Manner, Plan};
 use crate::outcome::{Fault, Outcome};
@@ -93,7 +94,11 @@ pub fn plan(asked: &Plan, manner: Manner) -> Result<Outcome, Fault> {
         return refuse(&notes, Outcome::DoesNotHold);
     }
     let told = Told::of(project, &class, &planned);
+    let setout = set_out(&walked, &told, &mut notes);
     let mut record = record(&walked);
+    record.build = setout.as_ref().map(|setout| plan::Build {
+        setout: plan::SetOut::of(setout),
+    });
     fill(&mut record, &walked, &class, &planned, &told);
     let before = last(dir);
     let text = record.to_json().map_err(|why| Fault(why.to_string()))?;
@@ -112,6 +117,7 @@ pub fn plan(asked: &Plan, manner: Manner) -> Result<Outcome, Fault> {
         &class,
         &planned,
         &record,
+        setout.as_ref(),
         asked.large,
     )?);
     outputs.extend(screens::pages(project, &class, &planned, &told));
@@ -192,6 +198,27 @@ impl Told {
         }
         told
     }
+}
+
+/// Where to hook the tapes for what was placed.
+fn set_out(walked: &Surveyed, told: &Told, notes: &mut Vec<Note>) -> Option<SetOut> {
+    let (survey, yard) = (walked.survey.as_ref()?, walked.yard.as_ref()?);
+    let project = &walked.project;
+    let laid: Vec<setout::Laid> = std::iter::zip(&told.markings, &told.figures)
+        .map(|(marking, figure)| setout::Laid {
+            name: &marking.name,
+            figure,
+        })
+        .collect();
+    let question = setout::Question {
+        survey,
+        obstacles: &setout::obstacles(yard),
+        laid: &laid,
+        tape: project.surveyed.tape,
+        units: project.about.units,
+        step: setout::step(project.about.units, &project.ledger),
+    };
+    Some(setout::setout(&question, &project.ledger).pour(notes))
 }
 
 fn fill(record: &mut Record, walked: &Surveyed, class: &Class, planned: &Planned, told: &Told) {

@@ -11,7 +11,8 @@ mod learned;
 pub mod marking_page;
 pub mod painter;
 pub mod reckoning;
-pub mod suits;
+pub mod setout;
+mod suits;
 pub mod trial;
 mod words;
 
@@ -133,6 +134,20 @@ pub fn director_page(sheet: &Sheet, planned: &Planned) -> Result<Vec<u8>, Fault>
 pub fn trial_papers(sheet: &Sheet, planned: &Planned) -> Result<Vec<u8>, Fault> {
     let mut paper = manuscript(sheet, "trial", "page-kind-trial");
     trial::write(&mut paper, sheet, planned);
+    paper.press()
+}
+
+/// The set-out sheets: tapes, checks, chalk lines.
+///
+/// # Errors
+/// [`Fault`]: ours, never the user's.
+pub fn setout_papers(
+    sheet: &Sheet,
+    planned: &Planned,
+    setout: &::setout::SetOut,
+) -> Result<Vec<u8>, Fault> {
+    let mut paper = manuscript(sheet, "set-out", "page-kind-setout");
+    setout::write(&mut paper, sheet, planned, setout);
     paper.press()
 }
 

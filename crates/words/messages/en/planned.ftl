@@ -287,3 +287,48 @@ gallery-page = # The gallery
     that was measured gets its own. Drawn anew by `CHALKYARD_BLESS=1 cargo test --release -p document --test gallery`.
 gallery-says = { $name } at the sizes of three, four and five years, painted on asphalt, with the ground that it needs in use.
 gallery-age = { $years } years, { $scale }
+
+# Set-out
+page-kind-setout = set-out
+page-setout-title = { $name }: set-out
+page-setout-care-dry = Only on dry, swept ground. Keep children and bystanders out while tapes lie across the yard.
+page-setout-care-ends = Hold tapes taut and level, the hook on the surveyed point. Nobody walks over a taut tape.
+page-setout-care-check = Do not paint from a mark whose check is off by more than the sheet allows.
+page-setout-how-hook = Hook two tapes to the two points named. Cross them at the two lengths. Chalk a cross where they meet.
+page-setout-how-left = Stand at the first point and look to the second: the mark lies on your left.
+page-setout-how-check = Read the third tape and write it down. Farther off than the sheet allows: measure again, then set the mark out again.
+page-setout-how-figure = When all marks of a marking hold, snap its chalk line and go on from there (last pages).
+page-setout-walk = { $points } marks, { $walked } to walk from the first to the last. Lengths are rounded to { $step }.
+page-setout-number = no.
+page-setout-mark = mark
+page-setout-what = what lies there
+page-setout-first = first tape
+page-setout-second = second tape
+page-setout-third = check, ± { $unit }
+page-setout-reads = reads
+page-setout-role = { $role ->
+    [origin] place: { $feature }
+    [direction] turn: { $feature }
+   *[check] check: { $feature }
+ }
+page-setout-feature = { $kind ->
+    [cell] middle of cell { $name }
+    [lane-start] start of lane { $name }
+    [lane-end] end of lane { $name }
+    [lane-far] far point of lane { $name }
+    [bend] bend of the lane
+    [wait] waiting spot { $name }
+   *[corner] corner of shape { $name }
+ }
+page-setout-map = The plan with the surveyed points that tapes hang on, as squares, and the marks as crosses with their number in the walk.
+page-setout-figures = From the marks to the figures
+page-setout-figures-how = The chalk line runs from the first mark of a marking to its second. Lengths along it count from the first; left and right are as you look along it.
+page-setout-chalk = Snap a chalk line between { $ends }: { $length }.
+page-setout-square = A right angle at the first mark: { $along } along the line, { $aside } to the { $side ->
+    [left] left
+   *[right] right
+ }, { $across } from end to end.
+page-setout-span = Check between { $ends }: { $length }, at most { $limit } { $unit } off.
+page-setout-along = along
+page-setout-left = to the left
+page-setout-right = to the right

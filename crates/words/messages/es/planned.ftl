@@ -287,3 +287,48 @@ gallery-page = # La galería
     medido recibe los suyos. Se dibuja de nuevo con `CHALKYARD_BLESS=1 cargo test --release -p document --test gallery`.
 gallery-says = { $name } a la medida de tres, cuatro y cinco años, sobre asfalto, con el suelo que pide en uso.
 gallery-age = { $years } años, { $scale }
+
+# Replanteo
+page-kind-setout = replanteo
+page-setout-title = { $name }: replanteo
+page-setout-care-dry = Solo sobre suelo seco y barrido. Nadie ajeno y ningún niño mientras haya cintas tendidas.
+page-setout-care-ends = Cintas tensas y a nivel, con el gancho en el punto medido. Nadie pasa por encima de una cinta tensa.
+page-setout-care-check = No pinte desde una marca cuya comprobación falla más de lo que permite la hoja.
+page-setout-how-hook = Enganche dos cintas en los dos puntos. Crúcelas en las dos longitudes. Trace con tiza una cruz donde se juntan.
+page-setout-how-left = Desde el primer punto, mirando al segundo, la marca queda a su izquierda.
+page-setout-how-check = Lea la tercera cinta y apúntela. Si falla más de lo permitido: mida otra vez y, si sigue, repita la marca.
+page-setout-how-figure = Cuando valgan todas las marcas de una figura, tire su línea de tiza y siga desde ella (últimas páginas).
+page-setout-walk = { $points } marcas, { $walked } de camino de la primera a la última. Longitudes redondeadas a { $step }.
+page-setout-number = n.º
+page-setout-mark = marca
+page-setout-what = qué hay ahí
+page-setout-first = primera cinta
+page-setout-second = segunda cinta
+page-setout-third = comprobación, ± { $unit }
+page-setout-reads = lee
+page-setout-role = { $role ->
+    [origin] lugar: { $feature }
+    [direction] giro: { $feature }
+   *[check] comprobación: { $feature }
+ }
+page-setout-feature = { $kind ->
+    [cell] centro de la casilla { $name }
+    [lane-start] inicio del carril { $name }
+    [lane-end] fin del carril { $name }
+    [lane-far] punto lejano del carril { $name }
+    [bend] curva del carril
+    [wait] sitio de espera { $name }
+   *[corner] esquina de la forma { $name }
+ }
+page-setout-map = El plano con los puntos medidos de los que cuelgan las cintas, como cuadrados, y las marcas como cruces con su número en el recorrido.
+page-setout-figures = De las marcas a las figuras
+page-setout-figures-how = La línea de tiza va de la primera marca de una figura a la segunda. Las longitudes cuentan desde la primera; izquierda y derecha, mirando a lo largo.
+page-setout-chalk = Tire una línea de tiza entre { $ends }: { $length }.
+page-setout-square = Un ángulo recto en la primera marca: { $along } por la línea, { $aside } a la { $side ->
+    [left] izquierda
+   *[right] derecha
+ }, { $across } de extremo a extremo.
+page-setout-span = Compruebe entre { $ends }: { $length }, con { $limit } { $unit } de diferencia como mucho.
+page-setout-along = a lo largo
+page-setout-left = a la izquierda
+page-setout-right = a la derecha
