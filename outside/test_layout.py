@@ -38,7 +38,7 @@ class Choice:
         names += [("v", *key, p) for key in self.targets for p in (1, 2)]
         self.index = {name: at for at, name in enumerate(names)}
 
-    def solve(self, fixed=None):
+    def solve(self, fixed=None, apart=()):
         layout, index = self.layout, self.index
         size = len(index)
         rows, highs = [], []
@@ -104,6 +104,9 @@ class Choice:
             rivals = list(group)
             if len(rivals) > 1:
                 row({index["x", at]: 1.0 for at in rivals}, 1.0)
+        at_of = {c["name"]: at for at, c in enumerate(self.candidates)}
+        for names in apart:
+            row({index["x", at_of[name]]: 1.0 for name in names}, len(names) - 1.0)
         matrix = lil_matrix((len(rows), size))
         for at, terms in enumerate(rows):
             for column, value in terms.items():
@@ -141,6 +144,19 @@ def test_the_bound_holds_and_is_the_best_where_it_was_proven(choice):
         (layout["bound"] - layout["value"]) / layout["bound"], abs=1e-6
     )
     assert layout["gap"] <= 0.03
+
+
+def test_the_bound_by_shape_holds_under_the_rows_that_are_recorded(choice):
+    layout = choice.layout
+    shape = layout["shape"]
+    best, _ = choice.solve(apart=shape["apart"])
+    assert shape["bound"] >= best - 1e-6
+    assert layout["value"] - 1e-9 <= shape["bound"] <= layout["bound"] + 1e-9
+    assert shape["gap"] == pytest.approx(
+        (shape["bound"] - layout["value"]) / shape["bound"], abs=1e-6
+    )
+    for names in shape["apart"]:
+        assert not set(names) <= set(layout["chosen"]), names
 
 
 def test_nothing_overlaps_and_all_lies_on_free_ground(plan):

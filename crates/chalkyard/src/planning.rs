@@ -352,7 +352,7 @@ pub fn choose(
         let budgets: Vec<f64> = (1..=STEPS)
             .map(|step| budget * f64::from(step) / f64::from(BUDGET_AT))
             .collect();
-        layout::plan::curve(&task, &budgets, &project.ledger).map_err(|why| Fault(why.0))?
+        layout::curve_from(&plan, &task, &budgets, &project.ledger).map_err(|why| Fault(why.0))?
     } else {
         Vec::new()
     };

@@ -11,7 +11,7 @@ use layout::candidates::{Kit, candidates};
 use layout::cost::{Prices, cost};
 use layout::programme::Question;
 use layout::week::{Week, targets};
-use layout::{Progress, Task, Work, curve, plan};
+use layout::{Progress, Task, Work, curve_from, plan};
 use marking::{Figure, Ground, Look, Palette};
 
 /// Seconds of user and system that the process has spent, where the system tells.
@@ -124,28 +124,6 @@ fn main() {
         children.len(),
         ground.free.unsigned_area()
     );
-    let unlaid = Task {
-        question: Question {
-            counts: &counts,
-            targets: &targets,
-            candidates: &candidates,
-            time,
-            budget: 0.0,
-            free_area: ground.free.unsigned_area(),
-        },
-        week,
-        yard: &yard,
-        ground: &ground,
-        seed: project.about.seed,
-        work: Work::default(),
-    };
-    clock = Clock::start();
-    if let Ok(curve) = curve(&unlaid, &[50.0, 100.0, 150.0, 200.0, 300.0, 400.0], ledger) {
-        clock.tell("curve");
-        for worth in curve {
-            println!("  {worth:?}");
-        }
-    }
     let usual = [project.about.budget.unwrap_or(1e9)];
     for budget in if budgets.is_empty() {
         &usual[..]
@@ -216,6 +194,14 @@ fn main() {
                 .map(|it| (it.of, it.change))
                 .collect::<Vec<_>>()
         );
+        clock = Clock::start();
+        let budgets = [0.25, 0.5, 0.75, 1.0, 1.25, 1.5, 1.75].map(|share| share * budget);
+        if let Ok(curve) = curve_from(&plan, &task, &budgets, ledger) {
+            clock.tell("curve");
+            for worth in curve {
+                println!("  {worth:?}");
+            }
+        }
         for check in plan.checks.iter().filter(|check| check.hard && !check.pass) {
             println!("  broken: {check:?}");
         }

@@ -25,7 +25,7 @@ pub mod week;
 pub use audit::{Check, audit};
 pub use candidate::{Candidate, Pose, Yield};
 pub use place::{Progress, Work};
-pub use plan::{Placed, Plan, Task, Worth, curve, plan};
+pub use plan::{Placed, Plan, Shape, Task, Worth, curve, curve_from, plan};
 pub use rules::Surroundings;
 
 /// To 1e-6, as everything leaves this room; a negative zero becomes zero.

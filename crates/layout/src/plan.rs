@@ -51,6 +51,8 @@ pub struct Plan {
     pub bound: f64,
     /// (bound - value) / bound; 0 where the bound is 0.
     pub gap: f64,
+    /// What the shape of the ground says beyond its area.
+    pub shape: Shape,
     /// Whether the bound is the programme's very optimum.
     pub proven: bool,
     /// Whether the search was stopped before its work was done.
@@ -63,6 +65,20 @@ pub struct Plan {
     pub checks: Vec<Check>,
     /// What the user should know of what is locked.
     pub notes: Vec<Note>,
+    /// What is proven of all sets, for [`curve_from`].
+    ceiling: Ceiling,
+}
+
+/// The bound of the programme, which knows the ground by its area, held against the ground's
+/// shape: with one more row for each set of figures that is proven to have no place together.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Shape {
+    /// Sets of candidates of which one at least stays out, whatever the poses.
+    pub apart: Vec<Vec<usize>>,
+    /// No choice that keeps these rows can do better; at most the programme's own bound.
+    pub bound: f64,
+    /// (bound - value) / bound; 0 where the bound is 0.
+    pub gap: f64,
 }
 
 /// The change of the best Z for a little more of something.
@@ -145,15 +161,17 @@ pub fn plan(
     let site = Site::new(&task.ground.free, &around.walls);
     let found = match &site {
         Some(site) => {
-            let searcher = Searcher {
+            let mut searcher = Searcher {
                 candidates,
                 programme: &programme,
                 site,
+                free: &task.ground.free,
                 budget: question.budget,
                 seed: task.seed,
                 work: task.work,
                 go_on,
-                stances: Searcher::stances(candidates, site, &around),
+                stances: Vec::new(),
+                cramped: false,
                 around: &around,
                 locked,
             };
@@ -178,6 +196,8 @@ pub fn plan(
                 first,
                 ceiling,
                 stopped: false,
+                apart: Vec::new(),
+                shape_bound: f64::INFINITY,
             };
             let left_out = left_out(question, &programme, &found, None)?;
             (found, left_out)
@@ -187,6 +207,14 @@ pub fn plan(
     let numbers: Vec<usize> = found.layout.keys().copied().collect();
     let dealt = programme.deal(question, &numbers)?;
     let bound = found.first.bound.max(dealt.value);
+    let shape_bound = found.shape_bound.clamp(dealt.value, bound);
+    let gap = |bound: f64| {
+        if bound > 0.0 {
+            (bound - dealt.value) / bound
+        } else {
+            0.0
+        }
+    };
     let placed: Vec<(&Candidate, Pose)> = found
         .layout
         .iter()
@@ -201,10 +229,11 @@ pub fn plan(
                 pose: laid.pose,
             })
             .collect(),
-        gap: if bound > 0.0 {
-            (bound - dealt.value) / bound
-        } else {
-            0.0
+        gap: gap(bound),
+        shape: Shape {
+            gap: gap(shape_bound),
+            bound: shape_bound,
+            apart: found.apart,
         },
         dealt,
         bound,
@@ -214,6 +243,7 @@ pub fn plan(
         left_out,
         checks: audit(&placed, &around, ledger),
         notes: locked_beyond(question),
+        ceiling: found.ceiling,
     })
 }
 
@@ -270,13 +300,47 @@ pub struct Worth {
 /// # Errors
 /// [`Unsolved`] where the solver fails on its own account.
 pub fn curve(task: &Task, budgets: &[f64], ledger: &Ledger) -> Result<Vec<Worth>, Unsolved> {
+    curve_under(Ceiling::default(), task, budgets, ledger)
+}
+
+/// The same after a plan of the same task, sooner: what the plan proved of sets holds at any
+/// budget.
+///
+/// # Errors
+/// As [`curve`].
+pub fn curve_from(
+    plan: &Plan,
+    task: &Task,
+    budgets: &[f64],
+    ledger: &Ledger,
+) -> Result<Vec<Worth>, Unsolved> {
+    let known = Programme::new(&task.question, ledger).taken_over(&plan.ceiling)?;
+    let mut curve = curve_under(known, task, budgets, ledger)?;
+    // The plan has looked harder at its own budget.
+    for worth in &mut curve {
+        if worth.budget >= task.question.budget {
+            worth.value = worth.value.max(millionth(plan.dealt.value));
+            worth.bound = worth.bound.max(worth.value);
+        }
+        if worth.budget <= task.question.budget {
+            worth.bound = worth.bound.min(millionth(plan.bound)).max(worth.value);
+        }
+    }
+    Ok(curve)
+}
+
+fn curve_under(
+    mut known: Ceiling,
+    task: &Task,
+    budgets: &[f64],
+    ledger: &Ledger,
+) -> Result<Vec<Worth>, Unsolved> {
     /// Of Z.
     const NEAR: f64 = 5e-3;
     const NODES: u64 = 6;
     let programme = Programme::new(&task.question, ledger);
     let mut budgets: Vec<f64> = budgets.iter().copied().filter(|b| b.is_finite()).collect();
     budgets.sort_by(f64::total_cmp);
-    let mut known = Ceiling::default();
     let mut curve = Vec::with_capacity(budgets.len());
     for budget in budgets {
         let limits = Limits {
@@ -397,7 +461,8 @@ fn binds(
             ..*question
         };
         let programme = Programme::new(&question, ledger);
-        bound(&programme, &Limits::default(), &Ceiling::default())
+        let known = programme.taken_over(ceiling)?;
+        bound(&programme, &Limits::default(), &known)
     };
     let longer = Week {
         minutes: task.week.minutes + MINUTES,
@@ -418,17 +483,15 @@ fn binds(
         || rayon::join(|| of_week(longer), || of_week(more_staff)),
     );
     let now = now?;
-    let row = |of, more, then: Result<f64, Unsolved>| -> Result<Binds, Unsolved> {
-        Ok(Binds {
-            of,
-            more,
-            change: millionth(then? - now),
-        })
+    let row = |of, more, change: f64| Binds {
+        of,
+        more,
+        change: millionth(change),
     };
     Ok(vec![
-        row("money", money, richer)?,
-        row("ground", ground, wider)?,
-        row("time", MINUTES, longer)?,
-        row("staff", 1.0, more_staff)?,
+        row("money", money, (richer? - now).max(0.0)),
+        row("ground", ground, (wider? - now).max(0.0)),
+        row("time", MINUTES, longer? - now),
+        row("staff", 1.0, more_staff? - now),
     ])
 }

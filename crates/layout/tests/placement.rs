@@ -50,6 +50,12 @@ fn shapely_finds_no_overlap_in_what_is_laid() {
                 .all(|check| check.rule != "envelopes-apart" || check.pass)
         );
         assert!(plan.dealt.value <= plan.bound && plan.proven);
+        let shape = &plan.shape;
+        assert!(plan.dealt.value <= shape.bound && shape.bound <= plan.bound);
+        let laid = |k: &usize| plan.placed.iter().any(|placed| placed.candidate == *k);
+        for apart in &shape.apart {
+            assert!(!apart.iter().all(laid), "{apart:?} lie together");
+        }
     }
 }
 

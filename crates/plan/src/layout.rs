@@ -49,6 +49,8 @@ pub struct Layout {
     pub bound: f64,
     /// (bound - value) / bound.
     pub gap: f64,
+    /// What the shape of the ground says beyond its area.
+    pub shape: Shape,
     /// Value and bound of the choice at other budgets, its ground known by area; may be empty.
     pub curve: Vec<AtBudget>,
     /// Whether the search was stopped before its work was done.
@@ -59,6 +61,18 @@ pub struct Layout {
     pub left_out: Vec<LeftOut>,
     /// Wanted terms that are not met, by rule: how many of how many.
     pub terms: BTreeMap<String, Term>,
+}
+
+/// The bound again, with a row more for each set that the ground's shape rules out.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+pub struct Shape {
+    /// Sets of candidates that are proven to have no place together, whatever their poses: the
+    /// row of a set of n is that its x add up to n - 1 at most. May be empty.
+    pub apart: Vec<Vec<String>>,
+    /// No choice under these rows can do better; at most the bound.
+    pub bound: f64,
+    /// (bound - value) / bound, of this bound.
+    pub gap: f64,
 }
 
 /// What the choice would be worth at a budget.
@@ -304,6 +318,16 @@ impl Layout {
             value: laid.dealt.value,
             bound: laid.bound,
             gap: laid.gap,
+            shape: Shape {
+                apart: laid
+                    .shape
+                    .apart
+                    .iter()
+                    .map(|set| set.iter().map(|at| named(*at)).collect())
+                    .collect(),
+                bound: laid.shape.bound,
+                gap: laid.shape.gap,
+            },
             curve: curve
                 .iter()
                 .map(|worth| AtBudget {

@@ -103,6 +103,7 @@ fn off(line: Line<f64>, other: Line<f64>) -> [f64; 2] {
 #[cfg(test)]
 mod tests {
     use geo::{coord, polygon};
+    use ground::yard::{Edge, Fixture, More};
 
     use super::*;
 
@@ -156,5 +157,63 @@ mod tests {
                 "{from:?} to {to:?}"
             );
         }
+    }
+
+    #[test]
+    fn a_tape_passes_over_drains_and_under_beams() {
+        let outline = || {
+            Footprint::Outline(polygon![
+                (x: 1.0, y: 1.0), (x: 2.0, y: 1.0), (x: 2.0, y: 2.0), (x: 1.0, y: 2.0)
+            ])
+        };
+        let beam = Footprint::Beam(coord! { x: 1.0, y: 1.0 }, coord! { x: 4.0, y: 1.0 });
+        let disc = Footprint::Disc {
+            centre: coord! { x: 5.0, y: 5.0 },
+            radius: 0.3,
+        };
+        let fixtures = [
+            ("grate", FixtureKind::Drain, outline()),
+            ("swing", FixtureKind::Swing, beam),
+            ("oak", FixtureKind::Tree, disc),
+            ("bench", FixtureKind::Bench, outline()),
+        ]
+        .map(|(name, is, shape)| Fixture {
+            name: name.to_owned(),
+            is,
+            shape,
+            height: None,
+            base: None,
+            top: None,
+            more: More::Nothing,
+            at: None,
+        });
+        let side = |is: EdgeKind, from: (f64, f64), to: (f64, f64)| Edge {
+            line: LineString::from(vec![from, to]),
+            is,
+        };
+        let yard = Yard {
+            boundary: polygon![(x: 0.0, y: 0.0), (x: 9.0, y: 0.0), (x: 9.0, y: 9.0)],
+            edges: vec![
+                side(EdgeKind::Wall, (0.0, 0.0), (9.0, 0.0)),
+                side(EdgeKind::Kerb, (9.0, 0.0), (9.0, 9.0)),
+                side(EdgeKind::Hedge, (9.0, 9.0), (0.0, 0.0)),
+            ],
+            surfaces: Vec::new(),
+            fixtures: fixtures.to_vec(),
+            doors: Vec::new(),
+            gates: Vec::new(),
+            routes: Vec::new(),
+            stands: Vec::new(),
+            remarks: Vec::new(),
+        };
+        let names: Vec<String> = obstacles(&yard).into_iter().map(|one| one.name).collect();
+        assert_eq!(names, ["oak", "bench", "wall", "hedge"]);
+        let oak = &obstacles(&yard)[0];
+        assert!(oak.bars(tape((4.0, 5.0), (6.0, 5.0)), 0.02));
+        assert!(
+            oak.bars(tape((5.0, 5.0), (6.0, 5.0)), 0.02),
+            "from the middle of a trunk"
+        );
+        assert!(!oak.bars(tape((4.0, 5.5), (6.0, 5.5)), 0.02));
     }
 }

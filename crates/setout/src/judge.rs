@@ -126,7 +126,7 @@ struct Line {
 const PRICE: f64 = 2.0;
 
 /// A graver charge needs more besides. Leaving out three good readings more takes off
-/// what a base pays over a point by chance in one case of a hundred.
+/// what a base pays over a point in fewer than one case of a hundred.
 const GRAVE: [f64; 3] = [0.0, 6.0, 12.0];
 
 /// A mark in another place errs otherwise than where it was wanted: a mistake explains

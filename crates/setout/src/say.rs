@@ -1,5 +1,7 @@
 //! What the person who sets out should hear.
 
+use std::collections::BTreeSet;
+
 use note::{Fact, Message, Note, msg};
 
 use crate::judge::{Cause, Judged, Reading, Verdict};
@@ -97,6 +99,7 @@ pub(crate) fn judged(
             )),
         );
     }
+    let mut told = BTreeSet::new();
     for (number, verdict) in judged.points.iter().enumerate() {
         let Some(point) = setout.points.get(number) else {
             continue;
@@ -121,7 +124,8 @@ pub(crate) fn judged(
                 note.expected = causes.first().map(|cause| why(setout, number, cause));
                 notes.push(note);
             }
-            Verdict::MeasureAgain { reading, causes } => {
+            // between two key points it is one reading still
+            Verdict::MeasureAgain { reading, causes } if told.insert(*reading) => {
                 let found = judged.readings.iter().find(|one| one.number == *reading);
                 let (Some(read), Some(found)) = (readings.get(*reading), found) else {
                     continue;
@@ -146,7 +150,10 @@ pub(crate) fn judged(
                 note.expected = causes.first().map(|cause| why(setout, number, cause));
                 notes.push(note);
             }
-            Verdict::Unchecked | Verdict::Holds | Verdict::Base(_) => {}
+            Verdict::MeasureAgain { .. }
+            | Verdict::Unchecked
+            | Verdict::Holds
+            | Verdict::Base(_) => {}
         }
     }
     let unchecked = named(setout, |point, _| {

@@ -38,7 +38,7 @@ pub fn setout(question: &Question, ledger: &Ledger) -> Noted<SetOut> {
     let mut unreached = Vec::new();
     let mut rests = Vec::new();
     for (marking, laid) in question.laid.iter().enumerate() {
-        let found = keys(laid.figure, finder.apart, finder.off_line);
+        let mut found = keys(laid.figure, finder.apart, finder.off_line);
         for (role, spot) in found.points {
             let sight = finder.sight(spot.at);
             let choices = finder.choices(spot.at, &sight);
@@ -46,9 +46,11 @@ pub fn setout(question: &Question, ledger: &Ledger) -> Noted<SetOut> {
                 unreached.push(Unreached {
                     marking,
                     role,
-                    feature: spot.feature,
+                    feature: spot.feature.clone(),
                     at: rounded(spot.at),
                 });
+                // where the others make a line, it is found from that
+                found.rest.push(spot);
             } else {
                 wanted.push(Wanted {
                     marking,

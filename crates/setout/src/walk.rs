@@ -6,10 +6,13 @@
 //! at each: a travelling salesman's path whose towns have several gates.
 //!
 //! # Method
-//! Exact choice of the sets for a given order (dynamic programming), local search over the
-//! order for given sets (reversals, and up to three stops moved elsewhere, either way round),
-//! in turn until neither helps; then the best path is cut in three places, its middle parts
-//! swapped, and the search repeated. The numbers behind the cuts are a fixed sequence.
+//! Up to a dozen stops, all orders and all choices at once (Held and Karp's recursion over
+//! the stops that have been seen). Beyond that: exact choice of the sets for a given order
+//! (dynamic programming), local search over the order for given sets (reversals, and up to
+//! three stops moved elsewhere, either way round), in turn until neither helps; the path is
+//! cut in three places, its middle parts swapped, and the search repeated. Last, each run of
+//! stops that follow one another is put in its best order, as a dozen would be. The numbers
+//! behind the cuts are a fixed sequence.
 
 use geo::Coord;
 
@@ -43,9 +46,14 @@ pub struct Order {
 /// A gain smaller than this is rounding, metres.
 const GAIN: f64 = 1e-9;
 
-/// So many cuts for each stop, so many at most: enough that small walks come out shortest
-/// (tests hold them against all orders) and a plan's worth takes a blink.
-const CUTS: (usize, usize) = (40, 480);
+/// Walks of so many stops are found exactly.
+const EXACT: usize = 12;
+
+/// Of longer walks, so many stops that follow one another are put in their best order.
+const RUN: usize = 8;
+
+/// Cuts of the path.
+const CUTS: usize = 480;
 
 impl Stops {
     /// What it costs to carry the tapes' ends from one set of bases to another, metres: the
@@ -90,30 +98,18 @@ fn cheapest(few: &[usize], many: &[usize], pay: &impl Fn(usize, usize) -> f64) -
         .fold(f64::INFINITY, f64::min)
 }
 
-/// A short walk past all stops.
+/// A short walk past all stops: the shortest of all up to twelve.
 pub fn walk(stops: &Stops) -> Order {
     let count = stops.at.len();
     let search = Search::new(stops);
-    let mut best: Option<Order> = None;
-    for start in 0..count.min(12) {
-        let found = search.settle(search.nearest(start));
-        if best
-            .as_ref()
-            .is_none_or(|best| found.cost < best.cost - GAIN)
-        {
-            best = Some(found);
-        }
+    if count <= EXACT {
+        let all: Vec<usize> = (0..count).collect();
+        return search.order(search.best(&all, None, None).0);
     }
-    let Some(mut best) = best else {
-        return Order {
-            stops: Vec::new(),
-            sets: Vec::new(),
-            cost: 0.0,
-        };
-    };
+    let start = search.settle(search.nearest(0));
     let mut dice = Dice(0x9e37_79b9_7f4a_7c15);
-    let mut here = best.clone();
-    for _ in 0..(CUTS.0 * count).min(CUTS.1) {
+    let (mut here, mut best) = (start.clone(), start);
+    for _ in 0..CUTS {
         let mut sets = here.sets.clone();
         for _ in 0..=dice.below(count) {
             let stop = dice.below(count);
@@ -131,7 +127,7 @@ pub fn walk(stops: &Stops) -> Order {
             here = best.clone();
         }
     }
-    best
+    search.order(search.in_runs(best))
 }
 
 /// A path longer than the one before by no more than this is gone on from: a shorter one may
@@ -200,6 +196,110 @@ impl Search {
     fn going(&self, from: (usize, usize), to: (usize, usize)) -> f64 {
         let wide = self.sets.len() * self.most;
         self.costs[(from.0 * self.most + from.1) * wide + to.0 * self.most + to.1]
+    }
+
+    /// A path of stops and sets as it is handed on.
+    fn order(&self, path: Vec<(usize, usize)>) -> Order {
+        let mut sets = vec![0; self.sets.len()];
+        for (stop, set) in &path {
+            sets[*stop] = *set;
+        }
+        Order {
+            cost: path.windows(2).map(|two| self.going(two[0], two[1])).sum(),
+            stops: path.into_iter().map(|(stop, _)| stop).collect(),
+            sets,
+        }
+    }
+
+    /// The best order of some stops, fifteen at most, with their sets, between what comes
+    /// before and after; and what it costs with the steps from and to those.
+    fn best(
+        &self,
+        part: &[usize],
+        before: Option<(usize, usize)>,
+        after: Option<(usize, usize)>,
+    ) -> (Vec<(usize, usize)>, f64) {
+        let nodes: Vec<(usize, (usize, usize))> = part
+            .iter()
+            .enumerate()
+            .flat_map(|(bit, &stop)| (0..self.sets[stop]).map(move |set| (1 << bit, (stop, set))))
+            .collect();
+        let step = |from: Option<(usize, usize)>, to: Option<(usize, usize)>| match (from, to) {
+            (Some(from), Some(to)) => self.going(from, to),
+            _ => 0.0,
+        };
+        let wide = nodes.len();
+        let all = (1usize << part.len()) - 1;
+        // by stops seen and the node that one stands on: the cost, and the node before
+        let mut table = vec![(f64::INFINITY, usize::MAX); (all + 1) * wide];
+        for (at, &(bit, node)) in nodes.iter().enumerate() {
+            table[bit * wide + at].0 = step(before, Some(node));
+        }
+        for seen in 1..all {
+            for (here, &(_, node)) in nodes.iter().enumerate() {
+                let (so_far, _) = table[seen * wide + here];
+                if so_far.is_finite() {
+                    for (next, &(bit, onward)) in nodes.iter().enumerate() {
+                        if seen & bit == 0 {
+                            let total = so_far + self.going(node, onward);
+                            let place = &mut table[(seen | bit) * wide + next];
+                            if total < place.0 - GAIN {
+                                *place = (total, here);
+                            }
+                        }
+                    }
+                }
+            }
+        }
+        let mut last = (usize::MAX, f64::INFINITY);
+        for (at, &(_, node)) in nodes.iter().enumerate() {
+            let total = table[all * wide + at].0 + step(Some(node), after);
+            if total < last.1 - GAIN {
+                last = (at, total);
+            }
+        }
+        let (mut here, cost) = last;
+        let (mut seen, mut path) = (all, Vec::with_capacity(part.len()));
+        while let Some(&(bit, node)) = nodes.get(here) {
+            path.push(node);
+            here = table[seen * wide + here].1;
+            seen ^= bit;
+        }
+        path.reverse();
+        (path, cost)
+    }
+
+    /// Each run of neighbours in its best order, again and again until none gets shorter.
+    fn in_runs(&self, order: Order) -> Vec<(usize, usize)> {
+        let mut path: Vec<(usize, usize)> = order
+            .stops
+            .iter()
+            .map(|&stop| (stop, order.sets[stop]))
+            .collect();
+        let mut any = true;
+        while any {
+            any = false;
+            for from in 0..=path.len().saturating_sub(RUN) {
+                let to = (from + RUN).min(path.len());
+                let before = from.checked_sub(1).map(|at| path[at]);
+                let after = path.get(to).copied();
+                let now: f64 = before
+                    .iter()
+                    .chain(&path[from..to])
+                    .chain(&after)
+                    .collect::<Vec<_>>()
+                    .windows(2)
+                    .map(|two| self.going(*two[0], *two[1]))
+                    .sum();
+                let part: Vec<usize> = path[from..to].iter().map(|node| node.0).collect();
+                let (found, cost) = self.best(&part, before, after);
+                if cost < now - GAIN && found.len() == part.len() {
+                    path[from..to].copy_from_slice(&found);
+                    any = true;
+                }
+            }
+        }
+        path
     }
 
     /// Always on to the stop that costs least, each by its first set.

@@ -311,3 +311,26 @@ fn a_reading_that_stays_off_when_taken_again_condemns_the_point() {
     let twice = judge(&made, &[off.clone(), off], &common::ledger()).value;
     assert!(matches!(twice.points[0], Verdict::Redo { .. }), "{twice:?}");
 }
+
+/// A tape between two key points concerns both and is told once.
+#[test]
+fn one_misread_tape_is_one_note() {
+    let made = plan(&mut Dice(1));
+    let mut readings: Vec<Reading> = setout::checks(&made)
+        .into_iter()
+        .map(|asked| Reading {
+            from: asked.from,
+            to: asked.to,
+            value: asked.length,
+            at: None,
+        })
+        .collect();
+    let span = readings
+        .iter_mut()
+        .find(|reading| reading.from.starts_with("a-"))
+        .expect("a tape between two key points");
+    span.value += 0.1;
+    let judged = judge(&made, &readings, &common::ledger());
+    let keys: Vec<&str> = judged.notes.iter().map(|note| note.what.key).collect();
+    assert_eq!(keys, ["setout-reading-off"]);
+}

@@ -96,6 +96,17 @@ impl Halves {
             .fold(f64::INFINITY, f64::min)
     }
 
+    /// The places deeper inside than `by`; `None` where the box of the ring shows that there
+    /// are none.
+    pub(crate) fn within(mut self, by: f64) -> Option<Halves> {
+        let inward = Coord { x: by, y: by };
+        (self.low, self.high) = (self.low + inward, self.high - inward);
+        for side in &mut self.sides {
+            side.1 -= by;
+        }
+        (self.low.x <= self.high.x && self.low.y <= self.high.y).then_some(self)
+    }
+
     /// The stretches of lines y = const that are not clear.
     pub(crate) fn stretches(&self) -> Stretches {
         let mut stretches = Stretches {

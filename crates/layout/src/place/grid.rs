@@ -88,6 +88,15 @@ impl Grid {
         map
     }
 
+    /// All places.
+    pub(crate) fn all(&self) -> Map {
+        let mut map = self.none();
+        for row in 0..self.rows {
+            map.set(row, 0, self.columns, true);
+        }
+        map
+    }
+
     /// No place.
     pub(crate) fn none(&self) -> Map {
         let words = self.columns.div_ceil(64);
@@ -137,7 +146,8 @@ impl Map {
         left
     }
 
-    fn set(&mut self, row: usize, from: usize, to: usize, on: bool) {
+    /// Puts in, or takes out, the places of a row from one column up to another.
+    pub(crate) fn set(&mut self, row: usize, from: usize, to: usize, on: bool) {
         if from >= to {
             return;
         }

@@ -67,8 +67,8 @@ impl Searcher<'_> {
                 .filter(|(k, _)| **k != number)
                 .map(|(_, laid)| laid)
         };
-        let mirrored: Vec<Stance> = if candidate.mirrors {
-            (0..self.site.turns.len())
+        let mirrored: Vec<Stance> = if candidate.mirrors && !self.cramped {
+            (0..self.site.turns(false))
                 .into_par_iter()
                 .filter_map(|which| self.site.stance((number, candidate), which, true))
                 .collect()

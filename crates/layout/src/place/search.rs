@@ -12,6 +12,7 @@ use geo::Coord;
 use rayon::prelude::*;
 
 use super::chance::Chance;
+use super::proof::Proofs;
 use super::site::{Laid, Site, Stance};
 use crate::candidate::{Candidate, Pose};
 use crate::programme::{Ceiling, Choice, Limits, Programme, Unsolved};
@@ -37,6 +38,8 @@ pub struct Work {
     pub near: f64,
     /// Rounds of improving poses when the set is settled.
     pub polish: usize,
+    /// Sets that are held against the ground to prove that they cannot lie.
+    pub proofs: usize,
 }
 
 impl Default for Work {
@@ -50,8 +53,9 @@ impl Default for Work {
             sets: 4,
             steps: 300,
             idle: 100,
-            near: 3e-3,
+            near: 6e-3,
             polish: 1,
+            proofs: 40,
         }
     }
 }
@@ -72,6 +76,12 @@ pub enum Progress {
 /// Of Z: how near a set to lay must come to the best one of its size.
 const NEAR_ENOUGH: f64 = 1e-2;
 
+/// Of the free ground: a best set that takes more will hardly lie as it is.
+const CRAMPED: f64 = 0.6;
+
+/// In cramped ground chains go on so many times as long.
+const LONGER: usize = 4;
+
 /// Chains of the exchange; a count of its own, never that of the threads.
 const CHAINS: u64 = 4;
 
@@ -82,12 +92,16 @@ pub(crate) struct Searcher<'a> {
     pub(crate) candidates: &'a [Candidate],
     pub(crate) programme: &'a Programme,
     pub(crate) site: &'a Site,
+    pub(crate) free: &'a geo::MultiPolygon<f64>,
     pub(crate) budget: f64,
     pub(crate) seed: u64,
     pub(crate) work: Work,
     pub(crate) go_on: &'a (dyn Fn(Progress) -> bool + Sync),
     /// By candidate and turn.
     pub(crate) stances: Vec<Vec<Stance>>,
+    /// Whether the best set would fill the ground: then more turns are tried, mirrored ones
+    /// among them, for longer.
+    pub(crate) cramped: bool,
     /// Figures that are locked, always laid.
     pub(crate) locked: Layout,
     pub(crate) around: &'a Surroundings<'a>,
@@ -100,6 +114,9 @@ pub(crate) struct Found {
     pub(crate) first: Choice,
     pub(crate) ceiling: Ceiling,
     pub(crate) stopped: bool,
+    /// Sets proven not to fit, and what is then the bound.
+    pub(crate) apart: Vec<Vec<usize>>,
+    pub(crate) shape_bound: f64,
 }
 
 impl<'a> Searcher<'a> {
@@ -108,6 +125,7 @@ impl<'a> Searcher<'a> {
         candidates: &[Candidate],
         site: &Site,
         around: &Surroundings,
+        cramped: bool,
     ) -> Vec<Vec<Stance>> {
         candidates
             .par_iter()
@@ -125,10 +143,16 @@ impl<'a> Searcher<'a> {
                     return Vec::new();
                 }
                 let mut stances: Vec<Stance> = Vec::new();
-                for which in 0..site.turns.len() {
-                    if let Some(mut stance) = site.stance((number, candidate), which, false) {
-                        stance.twin = stances.iter().any(|other| other.covers_as(&stance));
-                        stances.push(stance);
+                for which in 0..site.turns(cramped) {
+                    for mirrored in [false, true] {
+                        if mirrored && !(cramped && candidate.mirrors) {
+                            continue;
+                        }
+                        if let Some(mut stance) = site.stance((number, candidate), which, mirrored)
+                        {
+                            stance.twin = stances.iter().any(|other| other.covers_as(&stance));
+                            stances.push(stance);
+                        }
                     }
                 }
                 stances
@@ -137,21 +161,20 @@ impl<'a> Searcher<'a> {
     }
 
     /// The bound, and the best layout found.
-    pub(crate) fn run(&self) -> Result<Found, Unsolved> {
-        let nowhere: Vec<Vec<usize>> = (0..self.candidates.len())
-            .filter(|at| self.stances[*at].is_empty() && self.candidates[*at].locked.is_none())
-            .map(|at| vec![at])
-            .collect();
+    pub(crate) fn run(&mut self) -> Result<Found, Unsolved> {
         let stopped = std::sync::atomic::AtomicBool::new(false);
+        let heard = self.go_on;
         let go_on = |progress: Progress| {
-            let go = !stopped.load(std::sync::atomic::Ordering::Relaxed) && (self.go_on)(progress);
+            let go = !stopped.load(std::sync::atomic::Ordering::Relaxed) && heard(progress);
             if !go {
                 stopped.store(true, std::sync::atomic::Ordering::Relaxed);
             }
             go
         };
+        // The proof is a little nearer than the search asks, so that a layout of the best set
+        // ends the search.
         let enough = Limits {
-            near: self.work.near,
+            near: self.work.near * 0.7,
             ..Limits::default()
         };
         let (first, ceiling) = self.programme.choose_under(
@@ -160,6 +183,27 @@ impl<'a> Searcher<'a> {
             &Ceiling::default(),
             &|| go_on(Progress::Bounding),
         )?;
+        self.cramped = self.area(&first.chosen) > CRAMPED * self.programme.free_area;
+        self.stances = Searcher::stances(self.candidates, self.site, self.around, self.cramped);
+        let mut found = self.search(first, ceiling, &go_on)?;
+        found.stopped = stopped.into_inner();
+        Ok(found)
+    }
+
+    fn area(&self, set: &[usize]) -> f64 {
+        set.iter().map(|k| self.candidates[*k].area).sum()
+    }
+
+    fn search(
+        &self,
+        first: Choice,
+        ceiling: Ceiling,
+        go_on: &(dyn Fn(Progress) -> bool + Sync),
+    ) -> Result<Found, Unsolved> {
+        let nowhere: Vec<Vec<usize>> = (0..self.candidates.len())
+            .filter(|at| self.stances[*at].is_empty() && self.candidates[*at].locked.is_none())
+            .map(|at| vec![at])
+            .collect();
         let mut limits = Limits {
             apart: nowhere,
             near: NEAR_ENOUGH,
@@ -191,13 +235,11 @@ impl<'a> Searcher<'a> {
             if choice.value <= best.0 || !go_on(Progress::Laying(choice.chosen.len())) {
                 break;
             }
-            let laid = self.lay(&choice.chosen, round as u64, &go_on);
+            let laid = self.lay(&choice.chosen, round as u64, go_on);
             let whole = laid.len() == choice.chosen.len();
             let value = self.programme.value(&self.numbers(&laid))?;
-            let area =
-                |layout: &Layout| layout.keys().map(|k| self.candidates[*k].area).sum::<f64>();
-            let asked: f64 = choice.chosen.iter().map(|k| self.candidates[*k].area).sum();
-            let went = area(&laid);
+            let asked = self.area(&choice.chosen);
+            let went = self.area(&self.numbers(&laid));
             if value > best.0 && self.reached(&laid) {
                 best = (value, laid);
             }
@@ -211,7 +253,7 @@ impl<'a> Searcher<'a> {
         if best.0 < enough && go_on(Progress::Exchanging(0, self.work.steps, best.0)) {
             let chains: Vec<(f64, Layout)> = (0..CHAINS)
                 .into_par_iter()
-                .map(|chain| self.exchange(chain, &best, enough, (&ceiling, &wanted), &go_on))
+                .map(|chain| self.exchange(chain, &best, enough, (&ceiling, &wanted), go_on))
                 .collect::<Result<_, Unsolved>>()?;
             for chain in chains {
                 if chain.0 > best.0 {
@@ -219,14 +261,110 @@ impl<'a> Searcher<'a> {
                 }
             }
         }
-        let stopped = stopped.into_inner();
+        let (apart, shape_bound) = self.prove(&first, &ceiling, &mut best, go_on)?;
         Ok(Found {
             value: best.0,
             layout: best.1,
             first,
             ceiling,
-            stopped,
+            stopped: false,
+            apart,
+            shape_bound,
         })
+    }
+
+    /// Holds the best sets of the programme against the ground, best first: each is proven
+    /// not to fit and cut off, with its like, until one is not. What the programme then
+    /// promises is a bound that knows the ground's shape.
+    fn prove(
+        &self,
+        first: &Choice,
+        ceiling: &Ceiling,
+        best: &mut (f64, Layout),
+        go_on: &(dyn Fn(Progress) -> bool + Sync),
+    ) -> Result<(Vec<Vec<usize>>, f64), Unsolved> {
+        /// Boxes that all proofs together may look at.
+        const BOXES: u64 = 1_500_000_000;
+        /// Of Z: nearer than this to its bound a set need not be chosen.
+        const NEAR: f64 = 2e-3;
+        let mut limits = Limits {
+            near: NEAR,
+            ..Limits::default()
+        };
+        let mut choice = first.clone();
+        let near = |bound: f64, best: f64| best >= bound * (1.0 - self.work.near);
+        if !self.cramped || near(choice.bound, best.0) {
+            return Ok((limits.apart, choice.bound));
+        }
+        let Some(mut proofs) = Proofs::new(self.candidates, self.free, &self.locked) else {
+            return Ok((limits.apart, choice.bound));
+        };
+        let (mut bound, mut work) = (choice.bound, BOXES);
+        let hears = || go_on(Progress::Bounding);
+        for round in 0..self.work.proofs {
+            if !hears() {
+                break;
+            }
+            let set: Vec<usize> = choice
+                .chosen
+                .iter()
+                .copied()
+                .filter(|k| !self.locked.contains_key(k))
+                .collect();
+            let Some(least) = proofs.least_apart(&set, &mut work, &hears) else {
+                let laid = self.lay(&choice.chosen, 0xF0 + round as u64, go_on);
+                let value = self.programme.value(&self.numbers(&laid))?;
+                if value > best.0 && self.reached(&laid) {
+                    *best = (value, laid);
+                }
+                break;
+            };
+            for row in self.alike(&least, &mut proofs, &mut work, &hears) {
+                if !limits.apart.contains(&row) {
+                    limits.apart.push(row);
+                }
+            }
+            choice = self
+                .programme
+                .choose_under(&limits, self.work.bound_nodes, ceiling, &hears)?
+                .0;
+            bound = bound.min(choice.bound);
+            if near(bound, best.0) {
+                break;
+            }
+        }
+        Ok((limits.apart, bound.max(best.0)))
+    }
+
+    /// A set that is proven apart, and those like it: what holds for a figure mostly holds
+    /// for its family at other lengths.
+    fn alike(
+        &self,
+        least: &[usize],
+        proofs: &mut Proofs,
+        work: &mut u64,
+        go_on: &dyn Fn() -> bool,
+    ) -> Vec<Vec<usize>> {
+        let mut rows = vec![least.to_vec()];
+        let mut at = 0;
+        while let Some(row) = rows.get(at).cloned() {
+            for (member, old) in row.iter().enumerate() {
+                for (other, new) in self.candidates.iter().enumerate() {
+                    let open = !new.refused && new.locked.is_none() && !row.contains(&other);
+                    if !open || new.family != self.candidates[*old].family {
+                        continue;
+                    }
+                    let mut like = row.clone();
+                    like[member] = other;
+                    like.sort_unstable();
+                    if !rows.contains(&like) && go_on() && proofs.apart(&like, work) {
+                        rows.push(like);
+                    }
+                }
+            }
+            at += 1;
+        }
+        rows
     }
 
     /// Whether a figure has somewhere to lie among the others as they lie.
@@ -371,10 +509,12 @@ impl<'a> Searcher<'a> {
         let mut best = start.clone();
         let mut here = start.clone();
         let mut idle = 0;
-        for step in 0..self.work.steps {
+        let longer = if self.cramped { LONGER } else { 1 };
+        let steps = self.work.steps * longer;
+        for step in 0..steps {
             if best.0 >= enough
-                || idle >= self.work.idle
-                || !go_on(Progress::Exchanging(step, self.work.steps, best.0))
+                || idle >= self.work.idle * longer
+                || !go_on(Progress::Exchanging(step, steps, best.0))
             {
                 break;
             }
@@ -432,7 +572,7 @@ impl<'a> Searcher<'a> {
             let numbers = self.numbers(&layout);
             /// Of Z: how much worse may be kept at the start of a chain.
             const WARM: f64 = 0.01;
-            let cold = 1.0 - step as f64 / self.work.steps as f64;
+            let cold = 1.0 - step as f64 / steps as f64;
             let least = here.0 - WARM * cold * chance.share();
             // What the planes hold down need not be solved for.
             if ceiling.over(&numbers) <= least {

@@ -15,8 +15,10 @@ pub(crate) struct Site {
     edges: Vec<Segment>,
     low: Coord<f64>,
     high: Coord<f64>,
-    /// Turns worth trying, radians: along the longest walls first.
+    /// Turns worth trying, radians: along the longest walls first, the finer fan last.
     pub(crate) turns: Vec<f64>,
+    /// How many of them are not of the finer fan.
+    plain: usize,
 }
 
 /// A figure at one turn, and what the bare ground leaves it.
@@ -53,7 +55,7 @@ const PLACES: f64 = 12_000.0;
 const FINEST: f64 = 0.1;
 
 /// Turns of the fan between the walls' own, radians.
-const FAN: f64 = std::f64::consts::PI / 8.0;
+const FAN: f64 = std::f64::consts::PI / 16.0;
 
 impl Site {
     /// `None` where nothing is free.
@@ -71,12 +73,19 @@ impl Site {
                 y: high.y.max(a.y),
             };
         }
+        let (turns, plain) = turns(walls, &edges);
         Some(Site {
-            turns: turns(walls, &edges),
+            turns,
+            plain,
             edges,
             low,
             high,
         })
+    }
+
+    /// How many of the turns are tried, by whether the finer fan is among them.
+    pub(crate) fn turns(&self, fine: bool) -> usize {
+        if fine { self.turns.len() } else { self.plain }
     }
 
     /// What the bare ground leaves a figure at one of the turns; `None` where it fits
@@ -283,8 +292,8 @@ impl Room<'_> {
 }
 
 /// Directions of the longest walls, modulo a right angle, each with its right angles; then
-/// a fan between them.
-fn turns(walls: &[Segment], edges: &[Segment]) -> Vec<f64> {
+/// a fan between them, and a finer fan; and how many come before the finer one.
+fn turns(walls: &[Segment], edges: &[Segment]) -> (Vec<f64>, usize) {
     use std::f64::consts::{FRAC_PI_2, PI};
     /// Walls' directions within half a degree are one.
     const ALIKE: f64 = PI / 360.0;
@@ -306,24 +315,33 @@ fn turns(walls: &[Segment], edges: &[Segment]) -> Vec<f64> {
     }
     directions.sort_by(|a, b| b.1.total_cmp(&a.1).then(a.0.total_cmp(&b.0)));
     let mut turns: Vec<f64> = Vec::new();
+    let mut plain = 0;
     for (direction, _) in directions.iter().take(DIRECTIONS) {
         turns.extend((0..4).map(|quarter| direction + FRAC_PI_2 * f64::from(quarter)));
     }
     let first = turns.first().copied().unwrap_or(0.0);
-    for step in 1..4 {
-        turns.extend(
-            (0..4).map(|quarter| first + FAN * f64::from(step) + FRAC_PI_2 * f64::from(quarter)),
-        );
+    for steps in [[2, 4, 6].as_slice(), &[1, 3, 5, 7]] {
+        plain = turns.len();
+        for step in steps {
+            turns
+                .extend((0..4).map(|quarter| {
+                    first + FAN * f64::from(*step) + FRAC_PI_2 * f64::from(quarter)
+                }));
+        }
     }
     // Turns are handed on in degrees; they are rounded here so that the plan can be
     // recomputed from itself.
     let mut whole: Vec<f64> = Vec::new();
-    for turn in turns {
+    let mut before = 0;
+    for (at, turn) in turns.into_iter().enumerate() {
+        if at == plain {
+            before = whole.len();
+        }
         let degrees = crate::millionth(turn.rem_euclid(2.0 * PI) * 180.0 / PI);
         let turn = degrees * PI / 180.0;
         if !whole.contains(&turn) {
             whole.push(turn);
         }
     }
-    whole
+    (whole, before)
 }

@@ -22,6 +22,12 @@ const NEAR: f64 = 1e-7;
 /// x this near a whole number is one.
 const WHOLE: f64 = 1e-6;
 
+/// Of what the answer may miss: less is not worth a plane.
+const FEW: f64 = 0.05;
+
+/// Of what the answer may miss: so many rounds of planes at the root that gain less end it.
+const TAIL: (f64, u32) = (0.05, 4);
+
 /// Rounds of planes at the root, and at every other node.
 const ROUNDS: (usize, usize) = (60, 4);
 
@@ -236,6 +242,7 @@ impl Search<'_> {
     /// left behind are dropped from the master, not from the pool.
     fn root(&mut self, go_on: &dyn Fn() -> bool) -> Result<Option<Solution>, Unsolved> {
         let mut live: Vec<Cut> = Vec::new();
+        let (mut before, mut idle) = (f64::INFINITY, 0);
         for round in 0.. {
             let mut problem = Problem::new(OptimizationDirection::Maximize);
             self.x = self
@@ -268,7 +275,12 @@ impl Search<'_> {
                 return Ok(None);
             };
             self.round_down(&master)?;
-            if round >= ROUNDS.0 || !go_on() {
+            let height = master.objective();
+            let gains = before - height > self.near * TAIL.0;
+            idle = if gains { 0 } else { idle + 1 };
+            before = height;
+            let near = height <= self.best.0 + self.near || idle >= TAIL.1;
+            if self.near > 0.0 && near || round >= ROUNDS.0 || !go_on() {
                 return Ok(Some(master));
             }
             let x = self.point(&master);
@@ -318,7 +330,12 @@ impl Search<'_> {
     /// Planes that the master's point lies above: known ones first, else the best new ones.
     fn planes(&mut self, master: &Solution) -> Result<Vec<Cut>, Unsolved> {
         let x = self.point(master);
-        let near = NEAR * self.programme.asked / self.programme.groups.len().max(1) as f64;
+        // Where the answer may miss the best, planes that hold a point that is not a set
+        // down by much less than that are not looked for.
+        let whole = x.iter().all(|x| (x - x.round()).abs() <= WHOLE);
+        let least = if whole { 0.0 } else { self.near * FEW };
+        let near =
+            (NEAR * self.programme.asked).max(least) / self.programme.groups.len().max(1) as f64;
         let mut known: BTreeMap<&[usize], (f64, usize)> = BTreeMap::new();
         for (at, cut) in self.pool.iter().enumerate() {
             let over = self.height(cut, master) - cut.at(&x);
@@ -343,7 +360,7 @@ impl Search<'_> {
             .into_iter()
             .filter(|cut| self.height(cut, master) - cut.at(&x) > near)
             .collect();
-        if !cuts.is_empty() || !x.iter().all(|x| (x - x.round()).abs() <= WHOLE) {
+        if !cuts.is_empty() || !whole {
             return Ok(cuts);
         }
         // A whole point under all planes is a set: its true worth may be less only where

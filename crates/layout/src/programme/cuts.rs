@@ -14,16 +14,21 @@
 //! Where stations run full, a price sigma_k on the time of each joins mu, and the plane
 //! spans all groups.
 
+use std::collections::BTreeMap;
+
 use microlp::{ComparisonOp, OptimizationDirection, Problem, Solution, Variable};
+use rayon::prelude::*;
 
 use super::{Act, Group, Programme, Unsolved, unsolved};
 
 /// sum of theta over `groups` <= start + sum of slope_k x_k, in minutes.
-#[derive(Clone, Debug)]
+#[derive(Clone, Debug, PartialEq)]
 pub(super) struct Cut {
     pub(super) groups: Vec<usize>,
     pub(super) start: f64,
     pub(super) slope: Vec<f64>,
+    /// What it was proven by, where it is of one group.
+    prices: Option<Prices>,
 }
 
 impl Cut {
@@ -37,7 +42,7 @@ impl Cut {
 }
 
 /// Planes above the value of any set: what a set is worth at most, without solving for it.
-#[derive(Clone, Debug, Default)]
+#[derive(Clone, Debug, Default, PartialEq)]
 pub(crate) struct Ceiling {
     /// By group its planes: start and slope by number of candidate.
     planes: Vec<Vec<(f64, Vec<f64>)>>,
@@ -84,11 +89,14 @@ impl Ceiling {
 }
 
 /// Prices of one group, each at least 0.
+#[derive(Clone, Debug, PartialEq)]
 struct Prices {
     /// Of a minute.
     time: f64,
     /// Of the halves of the targets, by slot in the group's order.
     halves: Vec<[f64; 2]>,
+    /// Of practice on figures whose activities serve several skills, by item and slot.
+    mixed: BTreeMap<usize, Vec<f64>>,
 }
 
 /// x below this is not there.
@@ -101,14 +109,49 @@ impl Programme {
         let there: Vec<usize> = (0..x.len()).filter(|at| x[*at] > GONE).collect();
         let prices = self.price_rows(&mut problem, group, 1.0, &there, x, &[]);
         let solution = solved(&problem)?;
-        let prices = prices.read(&solution);
+        self.plane(group, prices.read(&solution))
+    }
+
+    /// The plane of one group that its prices prove.
+    fn plane(&self, group: usize, mut prices: Prices) -> Result<Cut, Unsolved> {
         let mut cut = Cut {
             groups: vec![group],
             start: 0.0,
-            slope: vec![0.0; x.len()],
+            slope: vec![0.0; self.items.len()],
+            prices: None,
         };
-        self.add_plane(&mut cut, group, &prices, &vec![0.0; x.len()])?;
+        let sigma = vec![0.0; self.items.len()];
+        self.add_plane(&mut cut, group, &mut prices, &sigma)?;
+        cut.prices = Some(prices);
         Ok(cut)
+    }
+
+    /// Planes of another programme over the same candidates as planes of this one: prices
+    /// prove something whatever the targets and the time are.
+    pub(crate) fn taken_over(&self, known: &Ceiling) -> Result<Ceiling, Unsolved> {
+        let fits = |cut: &Cut| {
+            let group = self.groups.get(*cut.groups.first()?)?;
+            let prices = cut.prices.as_ref()?;
+            (cut.slope.len() == self.items.len()
+                && prices.halves.len() == group.targets.len()
+                && prices
+                    .mixed
+                    .values()
+                    .all(|of| of.len() == group.targets.len()))
+            .then(|| (cut.groups[0], prices.clone()))
+        };
+        let pool: Vec<Cut> = known
+            .pool
+            .iter()
+            .filter_map(fits)
+            .collect::<Vec<_>>()
+            .into_par_iter()
+            .map(|(group, prices)| self.plane(group, prices))
+            .collect::<Result<_, Unsolved>>()?;
+        Ok(Ceiling {
+            pool,
+            ..Ceiling::default()
+        })
     }
 
     /// The best plane of all groups together over a settled x, stations priced.
@@ -142,9 +185,10 @@ impl Programme {
             groups: (0..self.groups.len()).collect(),
             start: 0.0,
             slope,
+            prices: None,
         };
         for (group, prices) in all.iter().enumerate() {
-            self.add_plane(&mut cut, group, &prices.read(&solution), &sigma)?;
+            self.add_plane(&mut cut, group, &mut prices.read(&solution), &sigma)?;
         }
         Ok(cut)
     }
@@ -154,7 +198,7 @@ impl Programme {
         &self,
         cut: &mut Cut,
         number: usize,
-        prices: &Prices,
+        prices: &mut Prices,
         sigma: &[f64],
     ) -> Result<(), Unsolved> {
         let group = &self.groups[number];
@@ -166,24 +210,20 @@ impl Programme {
             let acts = &item.acts[number];
             if !acts.is_empty() {
                 let time = prices.time + sigma[at];
-                cut.slope[at] += group.count * self.earns(group, acts, time, &prices.halves)?;
+                let earns = if acts.iter().any(|act| act.yields.len() > 1) {
+                    self.earns_mixed((group, at), acts, time, prices)?
+                } else {
+                    self.earns(group, acts, time, &prices.halves)
+                };
+                cut.slope[at] += group.count * earns;
             }
         }
         Ok(())
     }
 
     /// F: the most that one child of the group earns on one figure, at the price `time` of a
-    /// minute and `halves` of the targets.
-    fn earns(
-        &self,
-        group: &Group,
-        acts: &[Act],
-        time: f64,
-        halves: &[[f64; 2]],
-    ) -> Result<f64, Unsolved> {
-        if acts.iter().any(|act| act.yields.len() > 1) {
-            return self.earns_mixed(group, acts, time, halves);
-        }
+    /// minute and `halves` of the targets, where each activity serves one skill.
+    fn earns(&self, group: &Group, acts: &[Act], time: f64, halves: &[[f64; 2]]) -> f64 {
         // One skill an activity: half a target asks (T/2)/e fresh minutes and pays d a
         // minute. Fresh minutes go first to what pays best; stale ones last half as well.
         let mut jobs: Vec<(f64, f64)> = Vec::new();
@@ -214,26 +254,61 @@ impl Programme {
                 sum += taken * (pays - time / self.stale_worth);
             }
         }
+        sum
+    }
+
+    /// The same where one activity serves several skills: the sum evaluated at prices of
+    /// practice on this figure, whatever these are; good ones are worked out where none are
+    /// known.
+    fn earns_mixed(
+        &self,
+        (group, item): (&Group, usize),
+        acts: &[Act],
+        time: f64,
+        prices: &mut Prices,
+    ) -> Result<f64, Unsolved> {
+        let of_practice = match prices.mixed.get(&item) {
+            Some(known) => known,
+            None => {
+                let new = self.practice_prices(group, acts, time, &prices.halves)?;
+                prices.mixed.entry(item).or_insert(new)
+            }
+        };
+        let price = |slot: usize| of_practice.get(slot).copied().unwrap_or(0.0);
+        let mut sum = 0.0;
+        for (slot, (what, minutes)) in group.targets.iter().enumerate() {
+            if served(acts, *what) {
+                for (worth, half) in std::iter::zip(self.worth, prices.halves[slot]) {
+                    sum += minutes / 2.0 * (worth - half - price(slot)).max(0.0);
+                }
+            }
+        }
+        for worth in [1.0, self.stale_worth] {
+            let best = acts.iter().map(|act| {
+                let paid: f64 = act
+                    .yields
+                    .iter()
+                    .filter_map(|(what, e)| Some(e * price(group.slot(*what)?)))
+                    .sum();
+                (worth * paid - time).max(0.0)
+            });
+            sum += self.stale * best.fold(0.0, f64::max);
+        }
         Ok(sum)
     }
 
-    /// The same where one activity serves several skills: a few rows for the solver, and
-    /// the sum evaluated at the solver's prices, so that its rounding only weakens the plane.
-    fn earns_mixed(
+    /// The prices of practice on one figure that hold its earnings down most.
+    fn practice_prices(
         &self,
         group: &Group,
         acts: &[Act],
         time: f64,
         halves: &[[f64; 2]],
-    ) -> Result<f64, Unsolved> {
+    ) -> Result<Vec<f64>, Unsolved> {
         let mut problem = Problem::new(OptimizationDirection::Minimize);
         let mut practice: Vec<Option<Variable>> = vec![None; group.targets.len()];
         for (slot, (what, minutes)) in group.targets.iter().enumerate() {
-            if acts
-                .iter()
-                .flat_map(|act| &act.yields)
-                .any(|gift| gift.0 == *what)
-            {
+            if served(acts, *what) {
                 let price = problem.add_var(0.0, (0.0, f64::INFINITY));
                 practice[slot] = Some(price);
                 for (worth, half) in std::iter::zip(self.worth, halves[slot]) {
@@ -255,27 +330,7 @@ impl Programme {
             }
         }
         let solution = solved(&problem)?;
-        let price = |slot: usize| practice[slot].map_or(0.0, |p| solution.var_value(p).max(0.0));
-        let mut sum = 0.0;
-        for (slot, (_, minutes)) in group.targets.iter().enumerate() {
-            if practice[slot].is_some() {
-                for (worth, half) in std::iter::zip(self.worth, halves[slot]) {
-                    sum += minutes / 2.0 * (worth - half - price(slot)).max(0.0);
-                }
-            }
-        }
-        for worth in [1.0, self.stale_worth] {
-            let best = acts.iter().map(|act| {
-                let paid: f64 = act
-                    .yields
-                    .iter()
-                    .filter_map(|(what, e)| Some(e * price(group.slot(*what)?)))
-                    .sum();
-                (worth * paid - time).max(0.0)
-            });
-            sum += self.stale * best.fold(0.0, f64::max);
-        }
-        Ok(sum)
+        Ok(read(&practice, &solution))
     }
 
     /// Variables and rows of one group's best prices over `x`.
@@ -298,16 +353,13 @@ impl Programme {
                     .map(|worth| problem.add_var(count * minutes / 2.0, (0.0, worth)))
             })
             .collect();
+        let mut mixed = Vec::new();
         for at in there {
             let acts = &self.items[*at].acts[number];
             let weight = count * x[*at];
             let mut practice: Vec<Option<Variable>> = vec![None; group.targets.len()];
             for (slot, (what, minutes)) in group.targets.iter().enumerate() {
-                if acts
-                    .iter()
-                    .flat_map(|act| &act.yields)
-                    .any(|gift| gift.0 == *what)
-                {
+                if served(acts, *what) {
                     let price = problem.add_var(0.0, (0.0, f64::INFINITY));
                     practice[slot] = Some(price);
                     for (worth, half) in std::iter::zip(self.worth, halves[slot]) {
@@ -335,14 +387,23 @@ impl Programme {
                     problem.add_constraint(row, ComparisonOp::Ge, 0.0);
                 }
             }
+            if acts.iter().any(|act| act.yields.len() > 1) {
+                mixed.push((*at, practice));
+            }
         }
-        PriceRows { time, halves }
+        PriceRows {
+            time,
+            halves,
+            mixed,
+        }
     }
 }
 
 struct PriceRows {
     time: Variable,
     halves: Vec<[Variable; 2]>,
+    /// Of practice, by item and slot.
+    mixed: Vec<(usize, Vec<Option<Variable>>)>,
 }
 
 impl PriceRows {
@@ -351,8 +412,24 @@ impl PriceRows {
         Prices {
             time: price(self.time),
             halves: self.halves.iter().map(|pair| pair.map(price)).collect(),
+            mixed: self
+                .mixed
+                .iter()
+                .map(|(item, of)| (*item, read(of, solution)))
+                .collect(),
         }
     }
+}
+
+fn read(prices: &[Option<Variable>], solution: &Solution) -> Vec<f64> {
+    let price = |of: Variable| solution.var_value(of).max(0.0);
+    prices.iter().map(|of| of.map_or(0.0, price)).collect()
+}
+
+/// Whether one of the activities practises a skill.
+fn served(acts: &[Act], what: super::Slot) -> bool {
+    let mut all = acts.iter().flat_map(|act| &act.yields);
+    all.any(|gift| gift.0 == what)
 }
 
 /// The prices of what an activity gives, with e.

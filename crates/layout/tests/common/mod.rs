@@ -198,6 +198,7 @@ pub const WORK: Work = Work {
     idle: 12,
     near: 0.0,
     polish: 1,
+    proofs: 10,
 };
 
 impl World {

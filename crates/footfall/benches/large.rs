@@ -1,0 +1,107 @@
+//! A figure of 200 cells and 24 children: a field of spots, and a row of squares, in each
+//! gait that is at home there.
+
+use criterion::{Criterion, criterion_group, criterion_main};
+use footfall::{Activity, Gait, Model, class};
+use geo::{Coord, LineString, Polygon};
+use marking::{Cell, Figure, Outline, Takes};
+
+#[path = "../src/tests/stored.rs"]
+mod stored;
+
+fn cell(number: usize, centre: Coord<f64>, ends: [bool; 2], next: Option<Vec<usize>>) -> Cell {
+    Cell {
+        id: number.to_string(),
+        outline: Outline::Disc { radius: 0.16 },
+        centre,
+        takes: Takes::Either,
+        start: ends[0],
+        end: ends[1],
+        next,
+        run_up: false,
+    }
+}
+
+fn figure(cells: Vec<Cell>) -> Figure {
+    Figure {
+        family: "drawn".to_owned(),
+        lengths: Vec::new(),
+        paint: Vec::new(),
+        cells,
+        facing: None,
+        lanes: Vec::new(),
+        tracks: 1,
+        wait: Vec::new(),
+        envelope: Polygon::new(LineString::new(Vec::new()), Vec::new()),
+    }
+}
+
+/// Ten rows of twenty, any spot after any other: in along one side, out along the other.
+fn field() -> Figure {
+    let spot = |number: usize| {
+        let (column, row) = (number % 20, number / 20);
+        // Rows are shifted a little, as spots are that a hand has painted.
+        let centre = Coord {
+            x: 0.42 * column as f64 + 0.11 * (row % 3) as f64,
+            y: 0.42 * row as f64,
+        };
+        cell(number, centre, [column == 0, column == 19], None)
+    };
+    figure((0..200).map(spot).collect())
+}
+
+/// Two hundred in a row, one after the other.
+fn row() -> Figure {
+    let spot = |number: usize| {
+        let centre = Coord {
+            x: 0.38 * number as f64,
+            y: 0.0,
+        };
+        let next = (number < 199).then_some(number + 1).into_iter().collect();
+        cell(number, centre, [number == 0, number == 199], Some(next))
+    };
+    figure((0..200).map(spot).collect())
+}
+
+fn large(criterion: &mut Criterion) {
+    let Ok(stored) =
+        serde_json::from_str::<stored::StoredClass>(include_str!("../oracle/class.json"))
+    else {
+        return;
+    };
+    let Ok(ledger) = ledger::Ledger::shipped() else {
+        return;
+    };
+    let model = Model::of(&ledger);
+    let children: Vec<_> = stored
+        .children
+        .iter()
+        .map(stored::StoredChild::child)
+        .collect();
+    let mut group = criterion.benchmark_group(format!("200 cells, {} children", children.len()));
+    group.sample_size(10);
+    for (name, figure) in [("field", field()), ("row", row())] {
+        for gait in ["jump", "hop", "leap", "skip"] {
+            let Some(named) = Gait::named(gait) else {
+                continue;
+            };
+            let activity = Activity {
+                gait: named,
+                foot: footfall::sided(named.skill).then_some(children::Side::Right),
+            };
+            group.bench_function(format!("{name}, {gait}"), |bench| {
+                bench.iter(|| {
+                    class(
+                        std::slice::from_ref(&figure),
+                        &children,
+                        std::slice::from_ref(&activity),
+                        &model,
+                    )
+                });
+            });
+        }
+    }
+}
+
+criterion_group!(benches, large);
+criterion_main!(benches);
