@@ -78,7 +78,8 @@ pub enum Verdict {
         /// What explains all its readings.
         causes: Vec<Cause>,
     },
-    /// It hangs on a base that several readings speak against: look there first.
+    /// It, or all that checks it, hangs on a base that several readings speak against: look
+    /// there first.
     Base(usize),
 }
 
@@ -452,7 +453,19 @@ impl<'a> Court<'a> {
                 reading: judged[number].number,
                 causes: self.causes(point, &telling, lines, judged),
             },
-            None if telling.is_empty() => Verdict::Unchecked,
+            None if telling.is_empty() => faults
+                .iter()
+                .find_map(|&fault| match fault {
+                    Fault::Base(base)
+                        if mine
+                            .iter()
+                            .any(|&number| self.touches(fault, number, &lines[number])) =>
+                    {
+                        Some(Verdict::Base(base))
+                    }
+                    _ => None,
+                })
+                .unwrap_or(Verdict::Unchecked),
             None => Verdict::Holds,
         }
     }
