@@ -40,6 +40,7 @@ use crate::yard::Yard;
 use crate::zones::Rules;
 
 pub use crate::figures::FIGURES;
+pub use crate::margins::edges;
 pub use crate::sight::sees;
 
 /// The standard by which clear zones are drawn.

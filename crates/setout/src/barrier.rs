@@ -21,8 +21,8 @@ pub enum Barrier {
     Wall(LineString<f64>),
 }
 
-/// What stands in a yard, and the walls, fences and hedges round it. A tape passes over
-/// drains and covers and under beams.
+/// What stands in a yard, and the walls, fences and hedges round it, a wall where nothing is
+/// told. A tape passes over drains and covers and under beams.
 pub fn obstacles(yard: &Yard) -> Vec<Obstacle> {
     let fixtures = yard.fixtures.iter().filter_map(|fixture| {
         let shape = match (&fixture.is, &fixture.shape) {
@@ -35,8 +35,8 @@ pub fn obstacles(yard: &Yard) -> Vec<Obstacle> {
             shape: Barrier::Solid(shape),
         })
     });
-    let edges = yard.edges.iter().filter_map(|edge| {
-        let name = match edge.is {
+    let edges = ground::edges(yard).into_iter().filter_map(|(is, line)| {
+        let name = match is {
             EdgeKind::Wall => "wall",
             EdgeKind::Fence => "fence",
             EdgeKind::Hedge => "hedge",
@@ -44,7 +44,7 @@ pub fn obstacles(yard: &Yard) -> Vec<Obstacle> {
         };
         Some(Obstacle {
             name: name.to_owned(),
-            shape: Barrier::Wall(edge.line.clone()),
+            shape: Barrier::Wall(line),
         })
     });
     fixtures.chain(edges).collect()
@@ -194,7 +194,6 @@ mod tests {
         let yard = Yard {
             boundary: polygon![(x: 0.0, y: 0.0), (x: 9.0, y: 0.0), (x: 9.0, y: 9.0)],
             edges: vec![
-                side(EdgeKind::Wall, (0.0, 0.0), (9.0, 0.0)),
                 side(EdgeKind::Kerb, (9.0, 0.0), (9.0, 9.0)),
                 side(EdgeKind::Hedge, (9.0, 9.0), (0.0, 0.0)),
             ],
@@ -207,7 +206,9 @@ mod tests {
             remarks: Vec::new(),
         };
         let names: Vec<String> = obstacles(&yard).into_iter().map(|one| one.name).collect();
-        assert_eq!(names, ["oak", "bench", "wall", "hedge"]);
+        assert_eq!(names, ["oak", "bench", "hedge", "wall"]);
+        // the side that nobody speaks of
+        assert!(obstacles(&yard)[3].bars(tape((3.0, 1.0), (3.0, -1.0)), 0.02));
         let oak = &obstacles(&yard)[0];
         assert!(oak.bars(tape((4.0, 5.0), (6.0, 5.0)), 0.02));
         assert!(

@@ -5,9 +5,8 @@ use std::collections::BTreeSet;
 use geo::Coord;
 use ledger::Ledger;
 use note::{Fact, Note, Noted, Place, msg};
-use survey::result::Slip;
 
-use crate::cross::crossing;
+use crate::cause::Cause;
 use crate::figures::HOOKS;
 use crate::finder::{Check, spread};
 use crate::hints::stepped;
@@ -78,26 +77,9 @@ pub enum Verdict {
         /// What explains all its readings.
         causes: Vec<Cause>,
     },
-    /// It hangs on a base that several readings speak against: look there first.
+    /// It, or all that checks it, hangs on a base that several readings speak against: look
+    /// there first.
     Base(usize),
-}
-
-/// How a mark comes to lie in the wrong place.
-#[derive(Clone, Debug, PartialEq)]
-pub enum Cause {
-    /// The tapes were crossed on the other side of the line between the bases.
-    WrongSide,
-    /// Each length was held to the other base.
-    Swapped,
-    /// One tape was held wrong.
-    Held {
-        /// Which of the two, from 0.
-        tape: usize,
-        /// Metres that it was held at.
-        at: f64,
-        /// How that may have happened.
-        slip: Option<Slip>,
-    },
 }
 
 /// What could be wrong, the likelier first where they explain the same.
@@ -110,15 +92,15 @@ enum Fault {
 
 /// One end of a reading.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-enum End {
+pub(crate) enum End {
     Base(usize),
     Point(usize),
 }
 
 /// A reading that could be used.
-struct Line {
-    ends: [End; 2],
-    value: f64,
+pub(crate) struct Line {
+    pub(crate) ends: [End; 2],
+    pub(crate) value: f64,
 }
 
 /// A fault must explain so much more of the sum of squares for each reading that it sets
@@ -128,10 +110,6 @@ const PRICE: f64 = 2.0;
 /// A graver charge needs more besides. Leaving out three good readings more takes off
 /// what a base pays over a point in fewer than one case of a hundred.
 const GRAVE: [f64; 3] = [0.0, 6.0, 12.0];
-
-/// A mark in another place errs otherwise than where it was wanted: a mistake explains
-/// readings that lie within so many limits.
-const LOOSER: f64 = 2.0;
 
 /// Judges check readings.
 ///
@@ -196,10 +174,10 @@ pub fn judge(setout: &SetOut, readings: &[Reading], ledger: &Ledger) -> Noted<Ju
 }
 
 /// The set-out with what moves its points.
-struct Court<'a> {
-    setout: &'a SetOut,
+pub(crate) struct Court<'a> {
+    pub(crate) setout: &'a SetOut,
     check: Check,
-    hooks: &'a [f64],
+    pub(crate) hooks: &'a [f64],
     points: Vec<Spread>,
     bases: Vec<Spread>,
     rounding: f64,
@@ -284,7 +262,7 @@ impl<'a> Court<'a> {
         })
     }
 
-    fn place(&self, end: End) -> Coord<f64> {
+    pub(crate) fn place(&self, end: End) -> Coord<f64> {
         match end {
             End::Base(base) => self.setout.bases.at[base],
             End::Point(point) => self.setout.points[point].lands,
@@ -452,128 +430,20 @@ impl<'a> Court<'a> {
                 reading: judged[number].number,
                 causes: self.causes(point, &telling, lines, judged),
             },
-            None if telling.is_empty() => Verdict::Unchecked,
+            None if telling.is_empty() => faults
+                .iter()
+                .find_map(|&fault| match fault {
+                    Fault::Base(base)
+                        if mine
+                            .iter()
+                            .any(|&number| self.touches(fault, number, &lines[number])) =>
+                    {
+                        Some(Verdict::Base(base))
+                    }
+                    _ => None,
+                })
+                .unwrap_or(Verdict::Unchecked),
             None => Verdict::Holds,
         }
     }
-
-    /// Places where a common mistake would have put the point, if all its readings fit one.
-    fn causes(
-        &self,
-        point: usize,
-        telling: &[usize],
-        lines: &[Line],
-        judged: &[JudgedReading],
-    ) -> Vec<Cause> {
-        let me = &self.setout.points[point];
-        let pair = me.tapes.map(|held| held.base);
-        let bases = pair.map(|base| self.setout.bases.at[base]);
-        let Some(crossing) = crossing(bases, me.at) else {
-            return Vec::new();
-        };
-        let reads: Vec<(Coord<f64>, f64, f64)> = telling
-            .iter()
-            .map(|&number| {
-                let line = &lines[number];
-                let other = if line.ends[0] == End::Point(point) {
-                    line.ends[1]
-                } else {
-                    line.ends[0]
-                };
-                (self.place(other), line.value, judged[number].limit)
-            })
-            .collect();
-        let fits = |at: Coord<f64>| {
-            reads
-                .iter()
-                .all(|(other, read, limit)| (between(*other, at) - read).abs() <= LOOSER * *limit)
-        };
-        let mirrored = |at: Coord<f64>| {
-            let [along, left] = crate::keys::against(bases[0], bases[1], at);
-            let way = (bases[1] - bases[0]) / between(bases[0], bases[1]);
-            bases[0]
-                + way * along
-                + Coord {
-                    x: way.y,
-                    y: -way.x,
-                } * left
-        };
-        let held = me.tapes.map(|held| held.length);
-        let mut causes = Vec::new();
-        if fits(mirrored(me.lands)) {
-            causes.push(Cause::WrongSide);
-        }
-        let swapped = crossing.meet(bases, [held[1], held[0]]);
-        if (held[0] - held[1]).abs() > self.setout.step && swapped.is_some_and(fits) {
-            causes.push(Cause::Swapped);
-        }
-        for tape in [0, 1] {
-            let with = |at: f64| {
-                let mut lengths = held;
-                lengths[tape] = at;
-                crossing.meet(bases, lengths)
-            };
-            let Some((at, within)) = fitted(held[tape], &reads, &with) else {
-                continue;
-            };
-            let slip = told(at, held[tape], within, self.hooks);
-            // one reading fits some length of either tape
-            let says = slip.is_some() || reads.len() > 1;
-            if says && with(at).is_some_and(fits) {
-                causes.push(Cause::Held {
-                    tape,
-                    at: stepped(at, self.setout.step),
-                    slip,
-                });
-            }
-        }
-        causes
-    }
-}
-
-/// The length at which a tape was held if all readings are to fit best, and how well it is
-/// known (as far as the limits go), both metres: Gauss and Newton's method, from the length
-/// that was wanted. `None` where no such length is found.
-fn fitted(
-    wanted: f64,
-    reads: &[(Coord<f64>, f64, f64)],
-    with: &impl Fn(f64) -> Option<Coord<f64>>,
-) -> Option<(f64, f64)> {
-    // steps, and their size in metres
-    const STEPS: usize = 30;
-    const SMALL: f64 = 1e-5;
-    let mut at = wanted;
-    for _ in 0..STEPS {
-        let (here, ahead) = (with(at)?, with(at + SMALL)?);
-        let (mut weight, mut pull) = (0.0, 0.0);
-        for (other, read, limit) in reads {
-            let long = between(*other, here);
-            let slope = (between(*other, ahead) - long) / SMALL / limit;
-            weight += slope * slope;
-            pull += slope * (read - long) / limit;
-        }
-        let by = pull / weight;
-        if !by.is_finite() {
-            return None;
-        }
-        at += by;
-        if by.abs() < SMALL {
-            return Some((at, 1.0 / weight.sqrt()));
-        }
-    }
-    None
-}
-
-/// The slip behind a length held, where it is known so well that a slip of this kind would
-/// seldom fit by chance: whole units stand apart by more than ten times what is known.
-fn told(held: f64, wanted: f64, within: f64, hooks: &[f64]) -> Option<Slip> {
-    const APART: f64 = 10.0;
-    let slip = survey::slip::guess(held, wanted, within, hooks)?;
-    let unit = match slip {
-        Slip::WholeMetres(_) => 1.0,
-        Slip::WholeFeet(_) | Slip::FootForInch(_) => unit::FOOT,
-        Slip::Tenths(_) | Slip::SwappedDigits(_) => 0.1,
-        Slip::Hook(by) => by.abs(),
-    };
-    (unit >= APART * within).then_some(slip)
 }

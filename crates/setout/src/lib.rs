@@ -21,6 +21,7 @@
 
 mod barrier;
 mod bases;
+mod cause;
 mod checks;
 mod cross;
 pub mod figures;
@@ -38,9 +39,10 @@ mod walk;
 
 pub use barrier::{Barrier, Obstacle, obstacles};
 pub use bases::Bases;
+pub use cause::Cause;
 pub use checks::{Asked, checks};
 pub use cross::{Crossing, axes, crossing};
-pub use judge::{Cause, Judged, JudgedReading, Reading, Verdict, judge};
+pub use judge::{Judged, JudgedReading, Reading, Verdict, judge};
 pub use question::{Laid, Question, step};
 pub use result::*;
 pub use setting::setout;

@@ -4,7 +4,8 @@ use std::collections::BTreeSet;
 
 use note::{Fact, Message, Note, msg};
 
-use crate::judge::{Cause, Judged, Reading, Verdict};
+use crate::cause::Cause;
+use crate::judge::{Judged, Reading, Verdict};
 use crate::question::Question;
 use crate::result::{KeyPoint, SetOut};
 

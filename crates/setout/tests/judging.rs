@@ -334,3 +334,78 @@ fn one_misread_tape_is_one_note() {
     let keys: Vec<&str> = judged.notes.iter().map(|note| note.what.key).collect();
     assert_eq!(keys, ["setout-reading-off"]);
 }
+
+/// Every note of this file's mistakes, in both languages: no gap is left open.
+#[test]
+fn notes_read_as_sentences() {
+    let mut notes = Vec::new();
+    for mistake in [
+        Mistake::WrongSide(4),
+        Mistake::Swapped(4),
+        Mistake::Held(2, 0, 1.0),
+        Mistake::Misread(5, 0.1),
+        Mistake::BaseMoved(0, 0.2, -0.15),
+    ] {
+        notes.extend(judged(|_| mistake, 0).2.notes);
+    }
+    let odd = [
+        ("a-1", "nowhere", 3.0),
+        ("a-1", "a-1", 3.0),
+        ("a-1", "A", -3.0),
+    ]
+    .map(|(from, to, value)| Reading {
+        from: from.to_owned(),
+        to: to.to_owned(),
+        value,
+        at: None,
+    });
+    notes.extend(judge(&plan(&mut Dice(1)), &odd, &common::ledger()).notes);
+    let mut survey = common::taped(|_| 0.0);
+    survey.points[0].loose = true;
+    let figure = common::figure(&[coord! { x: 12.0, y: 1.0 }, coord! { x: 200.0, y: 1.0 }]);
+    let question = Question {
+        survey: &survey,
+        obstacles: &[],
+        laid: &[Laid {
+            name: "far",
+            figure: &figure,
+        }],
+        tape: TAPE,
+        units: Units::Feet,
+        step: 0.00635,
+    };
+    notes.extend(setout(&question, &common::ledger()).notes);
+    let mut small = survey.clone();
+    small.points.truncate(3);
+    small.covariance.order.truncate(3);
+    notes.extend(
+        setout(
+            &Question {
+                survey: &small,
+                ..question
+            },
+            &common::ledger(),
+        )
+        .notes,
+    );
+    let mut keys: Vec<&str> = notes.iter().map(|note| note.what.key).collect();
+    keys.sort_unstable();
+    keys.dedup();
+    assert!(keys.len() >= 8, "{keys:?}");
+    for language in words::Language::ALL {
+        let catalogue = words::Catalogue::of(language);
+        for note in &notes {
+            for message in [Some(&note.what), note.expected.as_ref(), note.mend.as_ref()]
+                .into_iter()
+                .flatten()
+            {
+                let said = catalogue.say(message, Units::Metres);
+                println!("{said}");
+                assert!(
+                    !said.contains(['{', '$']) && !said.contains(message.key),
+                    "{said}"
+                );
+            }
+        }
+    }
+}

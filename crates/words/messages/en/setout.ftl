@@ -34,7 +34,7 @@ setout-base-doubtful = { $base } has moved, or another point was taken for it{ $
     } on it
 }.
 setout-look-at-base = Find { $base } again and tape it to two surveyed points. If it has moved, set out from other points.
-setout-redo = { $point } lies wrong, by { $off } on a check tape or more.
+setout-redo = { $point } lies wrong: a check tape to it is off by { $off }.
 setout-hold-again = Set it out again: { $first } from { $a }, { $second } from { $b }. Then read the checks again.
 setout-reading-off = { $point } to { $other } reads { $reads }. It should read { $should }, give or take { $limit }.
 setout-again-then-redo = Measure it again. If it reads the same, set out { $point } again.

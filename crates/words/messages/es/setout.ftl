@@ -34,7 +34,7 @@ setout-base-doubtful = { $base } se ha movido, o se tomó otro punto por él{ $c
     } de él
 }.
 setout-look-at-base = Busque { $base } otra vez y mídalo hasta dos puntos medidos. Si se ha movido, replantee desde otros puntos.
-setout-redo = { $point } está mal puesto, en { $off } o más según una cinta de control.
+setout-redo = { $point } está mal puesto: una cinta de control hasta él se desvía { $off }.
 setout-hold-again = Replantéelo: { $first } desde { $a }, { $second } desde { $b }. Luego repita los controles.
 setout-reading-off = De { $point } a { $other } se lee { $reads }. Debería leerse { $should }, con un margen de { $limit }.
 setout-again-then-redo = Mídalo otra vez. Si sale lo mismo, replantee { $point }.
