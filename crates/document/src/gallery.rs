@@ -53,13 +53,14 @@ pub fn gallery(ledger: &Ledger) -> Vec<File> {
             .into_iter()
             .filter_map(|age| Some((age, sized(*family, age, &look, ledger)?)))
             .collect();
-        let name = catalogue.say(
-            &msg!("page-family", family = family.name()),
-            Units::Metres,
-        );
+        let name = catalogue.say(&msg!("page-family", family = family.name()), Units::Metres);
         let file = format!("{}.svg", family.name());
         let _ = write!(page, "\n## {name}\n\n`{}`", family.name());
-        let skills: Vec<String> = family.activities().iter().map(|gait| (*gait).to_owned()).collect();
+        let skills: Vec<String> = family
+            .activities()
+            .iter()
+            .map(|gait| (*gait).to_owned())
+            .collect();
         let _ = writeln!(page, ": {}.\n", skills.join(", "));
         let scene = plate(&sizes, catalogue);
         let told = Told {
@@ -97,7 +98,9 @@ fn sized(family: &'static dyn Family, age: f64, look: &Look, ledger: &Ledger) ->
         .map(|skill| (skill, 1.0))
         .collect();
     let all = candidates(&children, &weights, &kit, ledger);
-    all.into_iter().find(|one| one.group == "all").map(|one| one.figure)
+    all.into_iter()
+        .find(|one| one.group == "all")
+        .map(|one| one.figure)
 }
 
 /// Three figures side by side at one scale, each over its age.
@@ -149,14 +152,20 @@ fn lengths(page: &mut String, family: &dyn Family, sizes: &[(f64, Figure)]) {
     if sizes.is_empty() {
         return;
     }
-    let heads: Vec<String> = sizes.iter().map(|(age, _)| format!("{:.0} years", age.floor())).collect();
+    let heads: Vec<String> = sizes
+        .iter()
+        .map(|(age, _)| format!("{:.0} years", age.floor()))
+        .collect();
     let _ = writeln!(page, "| length, m | {} |", heads.join(" | "));
     let _ = writeln!(page, "|---|{}", "---|".repeat(sizes.len()));
     for (number, spec) in family.lengths().iter().enumerate() {
         let row: Vec<String> = sizes
             .iter()
             .map(|(_, figure)| {
-                let length = figure.lengths.get(number).map_or(f64::NAN, |(_, metres)| *metres);
+                let length = figure
+                    .lengths
+                    .get(number)
+                    .map_or(f64::NAN, |(_, metres)| *metres);
                 format!("{length:.2}")
             })
             .collect();

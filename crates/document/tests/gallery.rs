@@ -19,6 +19,10 @@ fn the_gallery_is_drawn_by_the_program() {
             std::fs::write(&path, &file.text).expect("written");
         }
         let kept = std::fs::read_to_string(&path).unwrap_or_default();
-        assert!(kept == file.text, "{} is not what the program draws", file.name);
+        assert!(
+            kept == file.text,
+            "{} is not what the program draws",
+            file.name
+        );
     }
 }

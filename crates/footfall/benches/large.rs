@@ -6,6 +6,7 @@ use footfall::{Activity, Gait, Model, class};
 use geo::{Coord, LineString, Polygon};
 use marking::{Cell, Figure, Outline, Takes};
 
+#[allow(dead_code)] // only the children of the stored class are used here
 #[path = "../src/tests/stored.rs"]
 mod stored;
 

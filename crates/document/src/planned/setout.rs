@@ -1,9 +1,9 @@
 //! The set-out sheet: where to hook the tapes, in the order of one walk, with boxes for what
 //! the check tapes read.
 
+use ::setout::{Feature, KeyPoint, Role, SetOut};
 use geo::Coord;
 use note::msg;
-use ::setout::{Feature, KeyPoint, Role, SetOut};
 
 use super::{Planned, words, yard_plan};
 use crate::drawing::scene::{INK, Path, Scene, Spot, Stroke, Text, WHITE, pen};
@@ -18,8 +18,12 @@ pub fn write(paper: &mut Manuscript, sheet: &Sheet, planned: &Planned, setout: &
     paper.heading(1, &sheet.say(msg!("page-setout-title", name = sheet.name)));
     paper.care(
         &sheet.word("doc-take-care"),
-        &["page-setout-care-dry", "page-setout-care-ends", "page-setout-care-check"]
-            .map(|key| sheet.word(key)),
+        &[
+            "page-setout-care-dry",
+            "page-setout-care-ends",
+            "page-setout-care-check",
+        ]
+        .map(|key| sheet.word(key)),
     );
     paper.list(
         &[
@@ -35,7 +39,11 @@ pub fn write(paper: &mut Manuscript, sheet: &Sheet, planned: &Planned, setout: &
         "page-setout-walk",
         points = setout.walk.len(),
         walked = words::length(sheet, setout.walked),
-        step = measure::length(setout.step, sheet)
+        step = format!(
+            "{} {}",
+            measure::small(setout.step, sheet),
+            measure::small_unit(sheet.units)
+        )
     )));
     walk(paper, sheet, setout);
     let (scene, says) = map(sheet, planned, setout);
@@ -50,7 +58,11 @@ fn base(setout: &SetOut, number: usize) -> &str {
 /// The key points in their order: two tapes, a third, a box.
 fn walk(paper: &mut Manuscript, sheet: &Sheet, setout: &SetOut) {
     let tape = |number: usize, length: f64| {
-        format!("{} {}", base(setout, number), measure::reading(length, sheet))
+        format!(
+            "{} {}",
+            base(setout, number),
+            measure::reading(length, sheet)
+        )
     };
     let rows: Vec<Vec<String>> = setout
         .walk
@@ -146,14 +158,26 @@ fn map(sheet: &Sheet, planned: &Planned, setout: &SetOut) -> (Scene, String) {
             continue;
         };
         base_mark(&mut scene, spot(at));
-        label(&mut scene, &mut plates, spot(at), base(setout, number), caps.name);
+        label(
+            &mut scene,
+            &mut plates,
+            spot(at),
+            base(setout, number),
+            caps.name,
+        );
     }
     for (number, stop) in setout.walk.iter().enumerate() {
         let Some(point) = setout.points.get(stop.point) else {
             continue;
         };
         key_mark(&mut scene, &view, point);
-        label(&mut scene, &mut plates, spot(point.at), &(number + 1).to_string(), caps.note);
+        label(
+            &mut scene,
+            &mut plates,
+            spot(point.at),
+            &(number + 1).to_string(),
+            caps.note,
+        );
     }
     (scene, sheet.word("page-setout-map"))
 }
@@ -173,7 +197,11 @@ fn base_mark(scene: &mut Scene, [x, y]: Spot) {
 /// A key point: a cross in a white ring.
 fn key_mark(scene: &mut Scene, view: &View, point: &KeyPoint) {
     let [x, y] = view.at(point.at);
-    scene.shape(Path::circle([x, y], 1.3), WHITE, Stroke::solid(pen::ELLIPSE));
+    scene.shape(
+        Path::circle([x, y], 1.3),
+        WHITE,
+        Stroke::solid(pen::ELLIPSE),
+    );
     for way in [[1.3, 0.0], [0.0, 1.3]] {
         let ends = [[x - way[0], y - way[1]], [x + way[0], y + way[1]]];
         scene.stroke(Path::line(&ends), Stroke::solid(pen::ELLIPSE));
@@ -209,7 +237,11 @@ fn label(scene: &mut Scene, plates: &mut Vec<Spot>, [x, y]: Spot, words: &str, c
         h: cap + 1.0,
     };
     scene.fill(Path::plate(plate, 0.4), WHITE);
-    scene.text(Text::new(words.to_owned(), [at[0], at[1] + cap / 2.0], cap).bold().middle());
+    scene.text(
+        Text::new(words.to_owned(), [at[0], at[1] + cap / 2.0], cap)
+            .bold()
+            .middle(),
+    );
 }
 
 /// Marking by marking: the chalk line, what is found from it, the right angle.
@@ -252,7 +284,11 @@ fn figures(paper: &mut Manuscript, sheet: &Sheet, planned: &Planned, setout: &Se
             )));
         }
         paper.list(&items, false);
-        if let Some(chalk) = marking.chalk.as_ref().filter(|chalk| !chalk.offsets.is_empty()) {
+        if let Some(chalk) = marking
+            .chalk
+            .as_ref()
+            .filter(|chalk| !chalk.offsets.is_empty())
+        {
             let rows: Vec<Vec<String>> = chalk
                 .offsets
                 .iter()
@@ -260,8 +296,16 @@ fn figures(paper: &mut Manuscript, sheet: &Sheet, planned: &Planned, setout: &Se
                     vec![
                         feature(sheet, &offset.feature),
                         measure::reading(offset.along, sheet),
-                        if offset.left > 0.0 { measure::reading(offset.left, sheet) } else { String::new() },
-                        if offset.left < 0.0 { measure::reading(-offset.left, sheet) } else { String::new() },
+                        if offset.left > 0.0 {
+                            measure::reading(offset.left, sheet)
+                        } else {
+                            String::new()
+                        },
+                        if offset.left < 0.0 {
+                            measure::reading(-offset.left, sheet)
+                        } else {
+                            String::new()
+                        },
                     ]
                 })
                 .collect();

@@ -13,7 +13,6 @@ use plan::{Child, Footfall};
 use crate::drawing::hatch::{Hatch, hatch};
 use crate::drawing::scene::{INK, Path, Rect, Scene, Spot, Stroke, Text, WHITE, pen};
 use crate::face::{self, Weight};
-use crate::measure;
 use crate::sheet::Sheet;
 
 /// Shares of the bracket's ends.
@@ -396,11 +395,6 @@ pub fn told(sheet: &Sheet, all: &[Suits]) -> String {
         ));
     }
     format!("{}.", out.join(". "))
-}
-
-/// A share in whole per cent.
-pub fn percent(share: f64, sheet: &Sheet) -> String {
-    measure::plain(share * 100.0, 0, sheet)
 }
 
 #[cfg(test)]
