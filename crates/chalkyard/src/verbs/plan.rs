@@ -27,6 +27,10 @@ use crate::verbs::survey::record;
 /// Walks through every stage and lets out the plan with its papers. An interrupt stops the
 /// search and leaves the last plan in place.
 pub fn plan(asked: &Plan, manner: Manner) -> Result<Outcome, Fault> {
+    let stop = Arc::new(AtomicBool::new(false));
+    let heard = Arc::clone(&stop);
+    // Where the machine gives no signals, an interrupt ends the program: no file is open.
+    let _ = ctrlc::set_handler(move || heard.store(true, Ordering::Relaxed));
     let mut notes = Vec::new();
     let dir = &asked.folder.dir;
     let Some(walked) = walk(dir, &mut notes) else {
@@ -57,10 +61,6 @@ pub fn plan(asked: &Plan, manner: Manner) -> Result<Outcome, Fault> {
     if note::any_error(&notes) {
         return refuse(&notes, Outcome::WrongInput);
     }
-    let stop = Arc::new(AtomicBool::new(false));
-    let heard = Arc::clone(&stop);
-    // Where the machine gives no signals, an interrupt ends the program: no file is open.
-    let _ = ctrlc::set_handler(move || heard.store(true, Ordering::Relaxed));
     let planned = choose(
         project,
         &class,
@@ -72,7 +72,7 @@ pub fn plan(asked: &Plan, manner: Manner) -> Result<Outcome, Fault> {
         &stop,
     )?;
     notes.extend(planned.plan.notes.iter().cloned());
-    if planned.plan.stopped {
+    if planned.plan.stopped || stop.load(Ordering::Relaxed) {
         notes.push(Note::warning(None, msg!("plan-stopped")));
         return refuse(&notes, Outcome::DoesNotHold);
     }

@@ -3,7 +3,7 @@
 //!
 //! In at the door: the open record and the figures it speaks of ([`Planned`]). Out: a
 //! drawing or PDF files. Nothing is reckoned here but counts of children
-//! ([`suits`]) and sums over the record.
+//! (`suits`) and sums over the record.
 
 pub mod director;
 pub mod footprints;
