@@ -4,6 +4,7 @@ use ground::result::Ground;
 use ground::yard::Yard;
 use ledger::Ledger;
 use note::{Fact, Note, msg};
+use rayon::prelude::*;
 
 use crate::audit::{Check, audit};
 use crate::candidate::{Candidate, Pose};
@@ -314,7 +315,7 @@ pub fn curve_from(
     budgets: &[f64],
     ledger: &Ledger,
 ) -> Result<Vec<Worth>, Unsolved> {
-    let known = Programme::new(&task.question, ledger).taken_over(&plan.ceiling)?;
+    let known = Programme::new(&task.question, ledger).taken_over(&plan.ceiling);
     let mut curve = curve_under(known, task, budgets, ledger)?;
     // The plan has looked harder at its own budget.
     for worth in &mut curve {
@@ -382,21 +383,23 @@ fn left_out(
     let sum =
         |of: fn(&Candidate) -> f64| numbers.iter().map(|at| of(&candidates[*at])).sum::<f64>();
     let (spent, used) = (sum(|it| it.cost), sum(|it| it.area));
-    let mut left = Vec::new();
-    for (at, candidate) in candidates.iter().enumerate() {
-        if found.layout.contains_key(&at) {
-            continue;
-        }
+    let judge = |at: usize| -> Result<LeftOut, Unsolved> {
+        let candidate = &candidates[at];
         let same = numbers.iter().copied().find(|other| {
             let other = &candidates[*other];
             (&other.family, &other.group) == (&candidate.family, &candidate.group)
         });
         let with: Vec<usize> = numbers.iter().copied().chain([at]).collect();
+        let gains = || -> Result<bool, Unsolved> {
+            let least = found.value + NO_GAIN;
+            // Where the planes rule it out nothing need be solved.
+            Ok(found.ceiling.over(&with) > least && programme.value(&with)? > least)
+        };
         let why = if candidate.refused {
             Reason::Refused
         } else if let Some(same) = same {
             Reason::SameFamily(same)
-        } else if programme.value(&with)? <= found.value + NO_GAIN {
+        } else if !gains()? {
             Reason::NoGain
         } else if spent + candidate.cost > question.budget + 1e-9 {
             Reason::Money
@@ -407,15 +410,22 @@ fn left_out(
         } else {
             Reason::Outdone
         };
-        left.push(LeftOut { candidate: at, why });
-    }
-    Ok(left)
+        Ok(LeftOut { candidate: at, why })
+    };
+    (0..candidates.len())
+        .into_par_iter()
+        .filter(|at| !found.layout.contains_key(at))
+        .map(judge)
+        .collect()
 }
 
 /// Steps of "a little more": a tenth of the purse and of the ground, five minutes a
 /// session, one more member of staff.
 const TENTH: f64 = 0.1;
 const MINUTES: f64 = 5.0;
+
+/// Of Z: what a bound without branching may leave to be found.
+const NEAR: f64 = 5e-4;
 
 /// What a little more would change, by the bound with markings taken as divisible.
 fn binds(
@@ -431,13 +441,17 @@ fn binds(
             .map(|(choice, _)| choice.bound)
     };
     let (money, ground) = (question.budget * TENTH, question.free_area * TENTH);
+    let usual = Limits {
+        near: NEAR,
+        ..Limits::default()
+    };
     let richer = Limits {
         budget: Some(question.budget + money),
-        ..Limits::default()
+        ..usual.clone()
     };
     let wider = Limits {
         area: Some(question.free_area + ground),
-        ..Limits::default()
+        ..usual.clone()
     };
     let class = question.counts.iter().sum();
     let of_week = |week: Week| {
@@ -461,8 +475,8 @@ fn binds(
             ..*question
         };
         let programme = Programme::new(&question, ledger);
-        let known = programme.taken_over(ceiling)?;
-        bound(&programme, &Limits::default(), &known)
+        let known = programme.taken_over(ceiling);
+        bound(&programme, &usual, &known)
     };
     let longer = Week {
         minutes: task.week.minutes + MINUTES,
@@ -475,7 +489,7 @@ fn binds(
     let ((now, richer, wider), (longer, more_staff)) = rayon::join(
         || {
             (
-                bound(programme, &Limits::default(), ceiling),
+                bound(programme, &usual, ceiling),
                 bound(programme, &richer, ceiling),
                 bound(programme, &wider, ceiling),
             )

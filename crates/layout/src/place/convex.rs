@@ -24,6 +24,11 @@ pub(crate) fn pieces(polygon: &Polygon<f64>) -> Vec<Ring> {
     if hull.unsigned_area() <= area * (1.0 + HULL_WASTE) {
         return vec![open(&hull)];
     }
+    parts(polygon)
+}
+
+/// A polygon as convex pieces that cover it and nothing more.
+pub(crate) fn parts(polygon: &Polygon<f64>) -> Vec<Ring> {
     let mut pieces: Vec<Ring> = polygon
         .earcut_triangles_iter()
         .map(|triangle| open(&triangle.to_polygon().convex_hull()))

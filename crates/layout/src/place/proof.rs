@@ -9,10 +9,10 @@
 
 use std::collections::BTreeMap;
 
-use geo::{Coord, MultiPolygon};
+use geo::{Area, BooleanOps, BoundingRect, Coord, MultiPolygon, Polygon};
 use rayon::prelude::*;
 
-use super::convex::{Ring, meets, pieces};
+use super::convex::{Ring, meets, parts};
 use super::grid::{Grid, Map};
 use super::search::Layout;
 use crate::candidate::{Candidate, Pose};
@@ -31,17 +31,19 @@ const SPARSE: usize = 2;
 
 /// A figure with more boxes than these at its first level is left out of a proof, which then
 /// speaks of the others alone.
-const BOXES: usize = 150_000;
+const BOXES: usize = 250_000;
 
 /// A figure that would have more than these at a next level stays as it was.
-const FINE_BOXES: usize = 160_000;
+const FINE_BOXES: usize = 200_000;
 
 /// Metres by which a proof is weaker than it need be: rounding never tips it.
 const SLACK: f64 = 2e-3;
 
 /// The lattice and what of it is free.
-pub(crate) struct Proofs<'a> {
-    candidates: &'a [Candidate],
+pub(crate) struct Proofs {
+    /// Of each candidate the number of its core.
+    core_of: Vec<usize>,
+    cores: Vec<Core>,
     edges: Vec<Segment>,
     /// Places of the first level.
     grid: Grid,
@@ -52,12 +54,19 @@ pub(crate) struct Proofs<'a> {
     /// Lattice points that no figure may cover: outside the free ground, or under what is
     /// locked.
     closed: Vec<u64>,
-    /// Sets by number of candidate, and whether they are proven apart.
+    /// Sets by number of core, and whether they are proven apart.
     known: BTreeMap<Vec<usize>, bool>,
-    /// By candidate and level.
+    /// By core and level.
     boxes: BTreeMap<(usize, usize), Option<Boxes>>,
     /// Words that all boxes hold.
     stored: usize,
+}
+
+/// What all figures of a family cover in their own frame. Where cores cannot lie together,
+/// no figures of these families can, and one proof serves all lengths.
+struct Core {
+    shape: Polygon<f64>,
+    mirrors: bool,
 }
 
 /// Boxes of poses of one figure that the free ground does not rule out.
@@ -71,13 +80,13 @@ struct Boxes {
     arc: f64,
 }
 
-impl<'a> Proofs<'a> {
+impl Proofs {
     /// `None` where nothing is free.
     pub(crate) fn new(
-        candidates: &'a [Candidate],
+        candidates: &[Candidate],
         free: &MultiPolygon<f64>,
         locked: &Layout,
-    ) -> Option<Proofs<'a>> {
+    ) -> Option<Proofs> {
         let edges: Vec<Segment> = free.0.iter().flat_map(edges).collect();
         let first = edges.first()?.0;
         let (low, high) = edges.iter().fold((first, first), |(low, high), (p, _)| {
@@ -116,8 +125,10 @@ impl<'a> Proofs<'a> {
                 }
             }
         }
+        let (cores, core_of) = cores(candidates);
         Some(Proofs {
-            candidates,
+            core_of,
+            cores,
             edges,
             grid,
             columns,
@@ -133,7 +144,7 @@ impl<'a> Proofs<'a> {
     /// Whether a set is proven not to fit. `work` is what it may cost, in boxes looked at,
     /// and is drawn down.
     pub(crate) fn apart(&mut self, set: &[usize], work: &mut u64) -> bool {
-        let mut set = set.to_vec();
+        let mut set: Vec<usize> = set.iter().map(|k| self.core_of[*k]).collect();
         set.sort_unstable();
         if let Some(known) = self.known.get(&set) {
             return *known;
@@ -221,43 +232,23 @@ impl<'a> Proofs<'a> {
                 + far * std::f64::consts::PI / turns as f64
                 + SLACK
         };
-        let candidate = &self.candidates[number];
-        let ring = candidate.figure.envelope.exterior();
-        let many = ring.0.len().max(2) - 1;
-        let (low, high) = ring.coords().fold(
-            (
-                Coord {
-                    x: f64::INFINITY,
-                    y: f64::INFINITY,
-                },
-                Coord {
-                    x: f64::NEG_INFINITY,
-                    y: f64::NEG_INFINITY,
-                },
-            ),
-            |(low, high), p| {
-                (
-                    Coord {
-                        x: low.x.min(p.x),
-                        y: low.y.min(p.y),
-                    },
-                    Coord {
-                        x: high.x.max(p.x),
-                        y: high.y.max(p.y),
-                    },
-                )
-            },
-        );
-        let middle = (low + high) / 2.0;
-        let corners: Ring = ring.coords().take(many).map(|p| *p - middle).collect();
-        let parts: Vec<Ring> = pieces(&candidate.figure.envelope)
-            .into_iter()
-            .map(|piece| piece.into_iter().map(|p| p - middle).collect())
+        let Core { shape, mirrors } = &self.cores[number];
+        let bounds = shape.bounding_rect()?;
+        let middle = bounds.center();
+        let moved = |ring: Ring| -> Ring { ring.into_iter().map(|p| p - middle).collect() };
+        let rings: Vec<Ring> = std::iter::once(shape.exterior())
+            .chain(shape.interiors())
+            .map(|ring| moved(ring.coords().skip(1).copied().collect()))
             .collect();
+        let parts: Vec<Ring> = parts(shape).into_iter().map(moved).collect();
         let far = |ring: &[Coord<f64>]| ring.iter().map(|p| length(*p)).fold(0.0, f64::max);
-        let ways = if candidate.mirrors { 2 * turns } else { turns };
+        let ways = if *mirrors { 2 * turns } else { turns };
         let mut boxes = Boxes {
-            arc: far(&corners) * 2.0 * std::f64::consts::PI / turns as f64 / grid.step,
+            arc: rings.iter().map(|ring| far(ring)).fold(0.0, f64::max)
+                * 2.0
+                * std::f64::consts::PI
+                / turns as f64
+                / grid.step,
             ..Boxes::default()
         };
         let mut rows = Vec::new();
@@ -277,7 +268,11 @@ impl<'a> Proofs<'a> {
             let Some(mut map) = self.places_left(number, level, way, &grid) else {
                 continue;
             };
-            let sure = surely(&turned(&corners), grid.step, &give);
+            let sides: Vec<Segment> = rings
+                .iter()
+                .flat_map(|ring| super::convex::pairs(&turned(ring)).collect::<Vec<_>>())
+                .collect();
+            let sure = surely(&sides, grid.step, &give);
             if sure.is_empty() {
                 continue;
             }
@@ -449,7 +444,7 @@ impl<'a> Proofs<'a> {
 const STORED: usize = 40_000_000;
 
 /// Boxes that the proof of one set may look at, at each level.
-const EACH: u64 = 200_000_000;
+const EACH: u64 = 80_000_000;
 
 impl Boxes {
     /// One word of all boxes.
@@ -478,11 +473,52 @@ impl Boxes {
     }
 }
 
+/// The cores, and each candidate's. A locked or refused figure shares none, as it is in no
+/// set; nor does one that has little in common with its family.
+fn cores(candidates: &[Candidate]) -> (Vec<Core>, Vec<usize>) {
+    /// Of the smaller area.
+    const COMMON: f64 = 0.8;
+    let mut cores: Vec<(Option<&str>, Core)> = Vec::new();
+    let mut core_of = Vec::with_capacity(candidates.len());
+    for candidate in candidates {
+        let shape = &candidate.figure.envelope;
+        let open = candidate.locked.is_none() && !candidate.refused;
+        let family = open.then_some(candidate.family.as_str());
+        let shared = cores.iter().enumerate().find_map(|(at, (of, core))| {
+            (open && *of == family).then_some(())?;
+            let both = core.shape.intersection(shape);
+            let both = both
+                .0
+                .into_iter()
+                .max_by(|a, b| a.unsigned_area().total_cmp(&b.unsigned_area()))?;
+            let least = core.shape.unsigned_area().min(shape.unsigned_area());
+            (both.unsigned_area() >= COMMON * least).then_some((at, both))
+        });
+        match shared {
+            Some((at, both)) => {
+                cores[at].1.shape = both;
+                cores[at].1.mirrors |= candidate.mirrors;
+                core_of.push(at);
+            }
+            None => {
+                core_of.push(cores.len());
+                cores.push((
+                    family,
+                    Core {
+                        shape: shape.clone(),
+                        mirrors: candidate.mirrors,
+                    },
+                ));
+            }
+        }
+    }
+    (cores.into_iter().map(|(_, core)| core).collect(), core_of)
+}
+
 /// Points about the middle, by steps between places, that a figure covers at every pose of a
 /// box.
-fn surely(corners: &Ring, step: f64, give: &dyn Fn(f64) -> f64) -> Vec<(i32, i32)> {
-    let sides: Vec<Segment> = super::convex::pairs(corners).collect();
-    let reach = corners.iter().map(|p| length(*p)).fold(0.0, f64::max);
+fn surely(sides: &[Segment], step: f64, give: &dyn Fn(f64) -> f64) -> Vec<(i32, i32)> {
+    let reach = sides.iter().map(|(p, _)| length(*p)).fold(0.0, f64::max);
     let many = (reach / step) as i32 + 1;
     let mut sure = Vec::new();
     let mut crossed = Vec::new();
@@ -543,7 +579,7 @@ fn choices(set: &[usize], size: usize) -> Vec<Vec<usize>> {
 
 #[cfg(test)]
 mod tests {
-    use geo::{LineString, Polygon};
+    use geo::LineString;
     use marking::Figure;
     use proptest::prelude::*;
 
@@ -562,10 +598,10 @@ mod tests {
         ])
     }
 
-    fn candidate(envelope: Polygon<f64>) -> Candidate {
+    fn candidate((number, envelope): (usize, Polygon<f64>)) -> Candidate {
         Candidate {
             name: String::new(),
-            family: String::new(),
+            family: number.to_string(),
             group: String::new(),
             cost: 0.0,
             area: 0.0,
@@ -594,7 +630,7 @@ mod tests {
             turn,
             mirrored: false,
         };
-        let candidates: Vec<Candidate> = figures.into_iter().map(candidate).collect();
+        let candidates: Vec<Candidate> = figures.into_iter().enumerate().map(candidate).collect();
         let free = MultiPolygon::new(vec![pose.of_polygon(ground)]);
         let mut proofs = Proofs::new(&candidates, &free, &Layout::new()).expect("some is free");
         let all: Vec<usize> = (0..candidates.len()).collect();

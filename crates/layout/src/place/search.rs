@@ -47,7 +47,7 @@ impl Default for Work {
     /// hundredths of the bound where the ground does not bind.
     fn default() -> Work {
         Work {
-            bound_nodes: 200,
+            bound_nodes: 24,
             set_nodes: 8,
             orders: 24,
             sets: 4,
@@ -80,7 +80,7 @@ const NEAR_ENOUGH: f64 = 1e-2;
 const CRAMPED: f64 = 0.6;
 
 /// In cramped ground chains go on so many times as long.
-const LONGER: usize = 4;
+const LONGER: usize = 2;
 
 /// Chains of the exchange; a count of its own, never that of the threads.
 const CHAINS: u64 = 4;
@@ -197,7 +197,7 @@ impl<'a> Searcher<'a> {
     fn search(
         &self,
         first: Choice,
-        ceiling: Ceiling,
+        mut ceiling: Ceiling,
         go_on: &(dyn Fn(Progress) -> bool + Sync),
     ) -> Result<Found, Unsolved> {
         let nowhere: Vec<Vec<usize>> = (0..self.candidates.len())
@@ -224,10 +224,9 @@ impl<'a> Searcher<'a> {
             {
                 let nodes = self.work.set_nodes;
                 let bounding = || go_on(Progress::Bounding);
-                choice = self
+                (choice, ceiling) = self
                     .programme
-                    .choose_under(&limits, nodes, &ceiling, &bounding)?
-                    .0;
+                    .choose_under(&limits, nodes, &ceiling, &bounding)?;
             }
             for number in &choice.chosen {
                 *wanted.entry(*number).or_default() += 1.0;
@@ -284,7 +283,7 @@ impl<'a> Searcher<'a> {
         go_on: &(dyn Fn(Progress) -> bool + Sync),
     ) -> Result<(Vec<Vec<usize>>, f64), Unsolved> {
         /// Boxes that all proofs together may look at.
-        const BOXES: u64 = 1_500_000_000;
+        const BOXES: u64 = 800_000_000;
         /// Of Z: nearer than this to its bound a set need not be chosen.
         const NEAR: f64 = 2e-3;
         let mut limits = Limits {
@@ -299,7 +298,7 @@ impl<'a> Searcher<'a> {
         let Some(mut proofs) = Proofs::new(self.candidates, self.free, &self.locked) else {
             return Ok((limits.apart, choice.bound));
         };
-        let (mut bound, mut work) = (choice.bound, BOXES);
+        let (mut bound, mut work, mut known) = (choice.bound, BOXES, ceiling.clone());
         let hears = || go_on(Progress::Bounding);
         for round in 0..self.work.proofs {
             if !hears() {
@@ -324,10 +323,10 @@ impl<'a> Searcher<'a> {
                     limits.apart.push(row);
                 }
             }
-            choice = self
+            let nodes = self.work.set_nodes;
+            (choice, known) = self
                 .programme
-                .choose_under(&limits, self.work.bound_nodes, ceiling, &hears)?
-                .0;
+                .choose_under(&limits, nodes, &known, &hears)?;
             bound = bound.min(choice.bound);
             if near(bound, best.0) {
                 break;
@@ -337,7 +336,7 @@ impl<'a> Searcher<'a> {
     }
 
     /// A set that is proven apart, and those like it: what holds for a figure mostly holds
-    /// for its family at other lengths.
+    /// for its family at other lengths, and needs no proof of its own.
     fn alike(
         &self,
         least: &[usize],
@@ -345,9 +344,11 @@ impl<'a> Searcher<'a> {
         work: &mut u64,
         go_on: &dyn Fn() -> bool,
     ) -> Vec<Vec<usize>> {
+        /// Rows that one proof may bring.
+        const ROWS: usize = 60;
         let mut rows = vec![least.to_vec()];
         let mut at = 0;
-        while let Some(row) = rows.get(at).cloned() {
+        while let Some(row) = rows.get(at).cloned().filter(|_| rows.len() < ROWS) {
             for (member, old) in row.iter().enumerate() {
                 for (other, new) in self.candidates.iter().enumerate() {
                     let open = !new.refused && new.locked.is_none() && !row.contains(&other);
@@ -564,6 +565,14 @@ impl<'a> Searcher<'a> {
                 if !self.affords(&layout, number) {
                     continue;
                 }
+                /// Share of figures that are pushed to a side of their own.
+                const OWN: f64 = 0.4;
+                let way = if chance.share() < OWN {
+                    let side = chance.below(12);
+                    self.way(&mut chance, side)
+                } else {
+                    way
+                };
                 match self.insert(&layout, number, way, &mut chance) {
                     Some(laid) => drop(layout.insert(number, laid)),
                     None => failed += 1,

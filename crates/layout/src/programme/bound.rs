@@ -181,6 +181,9 @@ impl Search<'_> {
             // The locked are allowed by themselves, so only cuts between them can fail.
             return Ok(self.answer(self.best.0, true, 0));
         };
+        if nodes > 0 {
+            self.improve(go_on)?;
+        }
         let mut heap = BinaryHeap::new();
         let (mut done, mut serial) = (1, 0);
         let mut height = root.objective().min(top);
@@ -434,6 +437,71 @@ impl Search<'_> {
             self.try_set(set)?;
         }
         Ok(())
+    }
+
+    /// Sets that differ from the best one by a figure put in or exchanged, the most promising
+    /// first, as long as one is better.
+    fn improve(&mut self, go_on: &dyn Fn() -> bool) -> Result<(), Unsolved> {
+        /// Sets that are solved for without finding a better one.
+        const PATIENCE: usize = 20;
+        let mut planes: Vec<Vec<&Cut>> = vec![Vec::new(); self.programme.groups.len()];
+        let pool = self.pool.clone();
+        for cut in &pool {
+            if let [group] = cut.groups[..] {
+                planes[group].push(cut);
+            }
+        }
+        let mosts: Vec<f64> = self
+            .programme
+            .groups
+            .iter()
+            .map(|group| self.most(group))
+            .collect();
+        let over = |set: &[usize]| -> f64 {
+            let groups = std::iter::zip(&planes, &mosts).map(|(planes, most)| {
+                let heights = planes
+                    .iter()
+                    .map(|cut| cut.start + set.iter().map(|at| cut.slope[*at]).sum::<f64>());
+                heights.fold(*most, f64::min)
+            });
+            groups.sum()
+        };
+        let items = &self.programme.items;
+        loop {
+            let (before, from) = self.best.clone();
+            let mut offers: Vec<(f64, Vec<usize>)> = Vec::new();
+            for out in std::iter::once(None).chain(from.iter().copied().map(Some)) {
+                if out.is_some_and(|at| items[at].locked) {
+                    continue;
+                }
+                for into in (0..items.len()).filter(|at| !items[*at].refused && !from.contains(at))
+                {
+                    let mut set: Vec<usize> =
+                        from.iter().copied().filter(|at| Some(*at) != out).collect();
+                    set.push(into);
+                    set.sort_unstable();
+                    if self.allowed(&set) {
+                        let most = over(&set);
+                        if most > before && !self.values.contains_key(&set) {
+                            offers.push((most, set));
+                        }
+                    }
+                }
+            }
+            offers.sort_by(|a, b| b.0.total_cmp(&a.0).then_with(|| a.1.cmp(&b.1)));
+            for (_, set) in offers.into_iter().take(PATIENCE) {
+                if !go_on() {
+                    return Ok(());
+                }
+                self.try_set(set)?;
+                if self.best.0 > before {
+                    break;
+                }
+            }
+            if self.best.0 <= before {
+                return Ok(());
+            }
+        }
     }
 
     fn allowed(&self, set: &[usize]) -> bool {

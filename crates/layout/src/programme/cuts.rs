@@ -109,11 +109,11 @@ impl Programme {
         let there: Vec<usize> = (0..x.len()).filter(|at| x[*at] > GONE).collect();
         let prices = self.price_rows(&mut problem, group, 1.0, &there, x, &[]);
         let solution = solved(&problem)?;
-        self.plane(group, prices.read(&solution))
+        Ok(self.plane(group, prices.read(&solution)))
     }
 
     /// The plane of one group that its prices prove.
-    fn plane(&self, group: usize, mut prices: Prices) -> Result<Cut, Unsolved> {
+    fn plane(&self, group: usize, mut prices: Prices) -> Cut {
         let mut cut = Cut {
             groups: vec![group],
             start: 0.0,
@@ -121,14 +121,14 @@ impl Programme {
             prices: None,
         };
         let sigma = vec![0.0; self.items.len()];
-        self.add_plane(&mut cut, group, &mut prices, &sigma)?;
+        self.add_plane(&mut cut, group, &mut prices, &sigma);
         cut.prices = Some(prices);
-        Ok(cut)
+        cut
     }
 
     /// Planes of another programme over the same candidates as planes of this one: prices
     /// prove something whatever the targets and the time are.
-    pub(crate) fn taken_over(&self, known: &Ceiling) -> Result<Ceiling, Unsolved> {
+    pub(crate) fn taken_over(&self, known: &Ceiling) -> Ceiling {
         let fits = |cut: &Cut| {
             let group = self.groups.get(*cut.groups.first()?)?;
             let prices = cut.prices.as_ref()?;
@@ -147,11 +147,11 @@ impl Programme {
             .collect::<Vec<_>>()
             .into_par_iter()
             .map(|(group, prices)| self.plane(group, prices))
-            .collect::<Result<_, Unsolved>>()?;
-        Ok(Ceiling {
+            .collect();
+        Ceiling {
             pool,
             ..Ceiling::default()
-        })
+        }
     }
 
     /// The best plane of all groups together over a settled x, stations priced.
@@ -188,19 +188,13 @@ impl Programme {
             prices: None,
         };
         for (group, prices) in all.iter().enumerate() {
-            self.add_plane(&mut cut, group, &mut prices.read(&solution), &sigma)?;
+            self.add_plane(&mut cut, group, &mut prices.read(&solution), &sigma);
         }
         Ok(cut)
     }
 
     /// Adds the plane of one group at its prices, for all its children.
-    fn add_plane(
-        &self,
-        cut: &mut Cut,
-        number: usize,
-        prices: &mut Prices,
-        sigma: &[f64],
-    ) -> Result<(), Unsolved> {
+    fn add_plane(&self, cut: &mut Cut, number: usize, prices: &mut Prices, sigma: &[f64]) {
         let group = &self.groups[number];
         let halves: f64 = std::iter::zip(&group.targets, &prices.halves)
             .map(|((_, minutes), price)| minutes / 2.0 * (price[0] + price[1]))
@@ -211,14 +205,13 @@ impl Programme {
             if !acts.is_empty() {
                 let time = prices.time + sigma[at];
                 let earns = if acts.iter().any(|act| act.yields.len() > 1) {
-                    self.earns_mixed((group, at), acts, time, prices)?
+                    self.earns_mixed((group, at), acts, time, prices)
                 } else {
                     self.earns(group, acts, time, &prices.halves)
                 };
                 cut.slope[at] += group.count * earns;
             }
         }
-        Ok(())
     }
 
     /// F: the most that one child of the group earns on one figure, at the price `time` of a
@@ -257,80 +250,21 @@ impl Programme {
         sum
     }
 
-    /// The same where one activity serves several skills: the sum evaluated at prices of
-    /// practice on this figure, whatever these are; good ones are worked out where none are
-    /// known.
+    /// The same where one activity serves several skills: the sum at prices of practice on
+    /// this figure, whatever these are; good ones are looked for where none are known.
     fn earns_mixed(
         &self,
         (group, item): (&Group, usize),
         acts: &[Act],
         time: f64,
         prices: &mut Prices,
-    ) -> Result<f64, Unsolved> {
-        let of_practice = match prices.mixed.get(&item) {
-            Some(known) => known,
-            None => {
-                let new = self.practice_prices(group, acts, time, &prices.halves)?;
-                prices.mixed.entry(item).or_insert(new)
-            }
-        };
-        let price = |slot: usize| of_practice.get(slot).copied().unwrap_or(0.0);
-        let mut sum = 0.0;
-        for (slot, (what, minutes)) in group.targets.iter().enumerate() {
-            if served(acts, *what) {
-                for (worth, half) in std::iter::zip(self.worth, prices.halves[slot]) {
-                    sum += minutes / 2.0 * (worth - half - price(slot)).max(0.0);
-                }
-            }
-        }
-        for worth in [1.0, self.stale_worth] {
-            let best = acts.iter().map(|act| {
-                let paid: f64 = act
-                    .yields
-                    .iter()
-                    .filter_map(|(what, e)| Some(e * price(group.slot(*what)?)))
-                    .sum();
-                (worth * paid - time).max(0.0)
-            });
-            sum += self.stale * best.fold(0.0, f64::max);
-        }
-        Ok(sum)
-    }
-
-    /// The prices of practice on one figure that hold its earnings down most.
-    fn practice_prices(
-        &self,
-        group: &Group,
-        acts: &[Act],
-        time: f64,
-        halves: &[[f64; 2]],
-    ) -> Result<Vec<f64>, Unsolved> {
-        let mut problem = Problem::new(OptimizationDirection::Minimize);
-        let mut practice: Vec<Option<Variable>> = vec![None; group.targets.len()];
-        for (slot, (what, minutes)) in group.targets.iter().enumerate() {
-            if served(acts, *what) {
-                let price = problem.add_var(0.0, (0.0, f64::INFINITY));
-                practice[slot] = Some(price);
-                for (worth, half) in std::iter::zip(self.worth, halves[slot]) {
-                    let over = problem.add_var(minutes / 2.0, (0.0, f64::INFINITY));
-                    problem.add_constraint(
-                        [(over, 1.0), (price, 1.0)],
-                        ComparisonOp::Ge,
-                        worth - half,
-                    );
-                }
-            }
-        }
-        for worth in [1.0, self.stale_worth] {
-            let over = problem.add_var(self.stale, (0.0, f64::INFINITY));
-            for act in acts {
-                let mut row = vec![(over, 1.0)];
-                row.extend(gifts(group, act, &practice).map(|(price, e)| (price, -worth * e)));
-                problem.add_constraint(row, ComparisonOp::Ge, -time);
-            }
-        }
-        let solution = solved(&problem)?;
-        Ok(read(&practice, &solution))
+    ) -> f64 {
+        let mixed = Mixed::new(self, group, acts, time, &prices.halves);
+        let of_practice = prices
+            .mixed
+            .entry(item)
+            .or_insert_with(|| mixed.practice_prices(group.targets.len()));
+        mixed.sum(of_practice)
     }
 
     /// Variables and rows of one group's best prices over `x`.
@@ -396,6 +330,133 @@ impl Programme {
             halves,
             mixed,
         }
+    }
+}
+
+/// One figure whose activities serve several skills, at the prices of one group.
+struct Mixed {
+    /// Of each skill that is served: its slot, what its halves are worth over their prices,
+    /// and the minutes of a half.
+    slots: Vec<(usize, [f64; 2], f64)>,
+    /// Of each activity what it gives, in the order of the slots.
+    gives: Vec<Vec<f64>>,
+    time: f64,
+    stretches: [f64; 2],
+    stale: f64,
+}
+
+impl Mixed {
+    fn new(
+        programme: &Programme,
+        group: &Group,
+        acts: &[Act],
+        time: f64,
+        halves: &[[f64; 2]],
+    ) -> Mixed {
+        let slots: Vec<(usize, [f64; 2], f64)> = std::iter::zip(&group.targets, halves)
+            .enumerate()
+            .filter(|(_, ((what, _), _))| served(acts, *what))
+            .map(|(slot, ((_, minutes), half))| {
+                let [first, second] = programme.worth;
+                (slot, [first - half[0], second - half[1]], minutes / 2.0)
+            })
+            .collect();
+        let gives = |act: &Act| {
+            let gift = |slot: usize| {
+                let mut gifts = act
+                    .yields
+                    .iter()
+                    .filter(|gift| gift.0 == group.targets[slot].0);
+                gifts.next().map_or(0.0, |gift| gift.1)
+            };
+            slots.iter().map(|(slot, ..)| gift(*slot)).collect()
+        };
+        Mixed {
+            gives: acts.iter().map(gives).collect(),
+            slots,
+            time,
+            stretches: [1.0, programme.stale_worth],
+            stale: programme.stale,
+        }
+    }
+
+    /// What the figure earns at most, by prices of practice: true of any that are not
+    /// negative.
+    fn sum(&self, prices: &[f64]) -> f64 {
+        let price = |slot: usize| prices.get(slot).copied().unwrap_or(0.0);
+        let practice = self.slots.iter().map(|(slot, pays, minutes)| {
+            let over = |pays: f64| (pays - price(*slot)).max(0.0);
+            minutes * (over(pays[0]) + over(pays[1]))
+        });
+        let best = self
+            .gives
+            .iter()
+            .map(|gives| self.paid(gives, prices))
+            .fold(0.0, f64::max);
+        let time = self
+            .stretches
+            .iter()
+            .map(|worth| (worth * best - self.time).max(0.0));
+        practice.sum::<f64>() + self.stale * time.sum::<f64>()
+    }
+
+    fn paid(&self, gives: &[f64], prices: &[f64]) -> f64 {
+        std::iter::zip(&self.slots, gives)
+            .map(|((slot, ..), e)| e * prices.get(*slot).copied().unwrap_or(0.0))
+            .sum()
+    }
+
+    /// Prices of practice that hold the sum down: along the ray of what practice pays, then
+    /// skill by skill where the sum bends.
+    fn practice_prices(&self, slots: usize) -> Vec<f64> {
+        /// Steps along the ray, and rounds over the skills.
+        const STEPS: u32 = 8;
+        const ROUNDS: usize = 2;
+        let along = |step: u32| {
+            let mut prices = vec![0.0; slots];
+            for (slot, pays, _) in &self.slots {
+                let pays = pays[0].max(pays[1]).max(0.0);
+                prices[*slot] = pays * f64::from(step) / f64::from(STEPS);
+            }
+            prices
+        };
+        let mut best = (f64::INFINITY, Vec::new());
+        for step in 0..=STEPS {
+            let prices = along(step);
+            let sum = self.sum(&prices);
+            if sum < best.0 {
+                best = (sum, prices);
+            }
+        }
+        let (mut sum, mut prices) = best;
+        for _ in 0..ROUNDS {
+            for (place, (slot, pays, _)) in self.slots.iter().enumerate() {
+                let mut bends = vec![0.0, pays[0], pays[1]];
+                for gives in self.gives.iter().filter(|gives| gives[place] > 0.0) {
+                    let others = self.paid(gives, &prices) - gives[place] * prices[*slot];
+                    bends.extend(
+                        self.stretches
+                            .iter()
+                            .map(|worth| (self.time / worth - others) / gives[place]),
+                    );
+                }
+                for bend in bends {
+                    let before = prices[*slot];
+                    prices[*slot] = if bend.is_finite() {
+                        bend.max(0.0)
+                    } else {
+                        before
+                    };
+                    let now = self.sum(&prices);
+                    if now < sum {
+                        sum = now;
+                    } else {
+                        prices[*slot] = before;
+                    }
+                }
+            }
+        }
+        prices
     }
 }
 
