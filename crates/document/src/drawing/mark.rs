@@ -164,7 +164,16 @@ pub fn stand(scene: &mut Scene, at: Spot) {
 
 /// A number in a solid disc.
 pub fn number(scene: &mut Scene, at: Spot, figure: &str, cap: f64) {
-    scene.fill(Path::circle(at, cap * 0.92), INK);
+    // more than one figure widens the disc: no text may be smaller than a note
+    let (half, more) = (cap * 0.92, figure.chars().count().saturating_sub(1) as f64);
+    let wide = half + 0.3 * cap * more;
+    let plate = Rect {
+        x: at[0] - wide,
+        y: at[1] - half,
+        w: 2.0 * wide,
+        h: 2.0 * half,
+    };
+    scene.fill(Path::plate(plate, half), INK);
     let mut text = Text::new(figure, [at[0], at[1] + cap / 2.0], cap)
         .bold()
         .middle();
