@@ -6,6 +6,8 @@ use footfall::{Activity, Gait, Model, class};
 use geo::{Coord, LineString, Polygon};
 use marking::{Cell, Figure, Outline, Takes};
 
+// Only its children are asked for here.
+#[allow(dead_code)]
 #[path = "../src/tests/stored.rs"]
 mod stored;
 
