@@ -6,7 +6,8 @@ use footfall::{Activity, Gait, Model, class};
 use geo::{Coord, LineString, Polygon};
 use marking::{Cell, Figure, Outline, Takes};
 
-#[allow(dead_code)] // only the children of the stored class are used here
+// Only its children are asked for here.
+#[allow(dead_code)]
 #[path = "../src/tests/stored.rs"]
 mod stored;
 

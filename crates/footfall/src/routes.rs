@@ -279,14 +279,33 @@ impl<'a> Search<'a> {
     }
 }
 
-/// The greatest sum of two logs.
+/// The greatest sum of two logs. Lanes do not wait for each other; which is greatest does not
+/// hang on the order.
 fn greatest(here: &[f64], later: &[f64]) -> f64 {
-    here.iter()
-        .zip(later)
-        .fold(f64::NEG_INFINITY, |best, (here, later)| {
-            let log = here + later;
-            if log > best { log } else { best }
-        })
+    const LANES: usize = 8;
+    let take = |best: &mut f64, here: &f64, later: &f64| {
+        let log = here + later;
+        *best = if log > *best { log } else { *best };
+    };
+    if here.len() < LANES {
+        let mut best = f64::NEG_INFINITY;
+        for (here, later) in std::iter::zip(here, later) {
+            take(&mut best, here, later);
+        }
+        return best;
+    }
+    let mut best = [f64::NEG_INFINITY; LANES];
+    let (here, later) = (here.chunks_exact(LANES), later.chunks_exact(LANES));
+    let rest = std::iter::zip(here.remainder(), later.remainder());
+    for (here, later) in std::iter::zip(here, later) {
+        for ((best, here), later) in best.iter_mut().zip(here).zip(later) {
+            take(best, here, later);
+        }
+    }
+    for (best, (here, later)) in best.iter_mut().zip(rest) {
+        take(best, here, later);
+    }
+    best.into_iter().fold(f64::NEG_INFINITY, f64::max)
 }
 
 /// Whether a cell takes a contact.
