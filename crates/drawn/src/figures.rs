@@ -40,16 +40,3 @@ ledger::figures! {
     /// A lane in single file, metres.
     pub LANE_SINGLE = "layout.lane-single";
 }
-
-#[cfg(test)]
-mod tests {
-    use super::FIGURES;
-
-    #[test]
-    fn every_figure_of_this_room_is_in_the_ledger() {
-        let ledger = ledger::Ledger::shipped().expect("the shipped ledger reads");
-        for key in FIGURES {
-            assert!(ledger.figure(key.0).is_some(), "{} is missing", key.0);
-        }
-    }
-}

@@ -198,14 +198,6 @@ fn rate_of(skill: Skill) -> ledger::Key {
 mod tests {
     use super::*;
 
-    #[test]
-    fn every_figure_of_this_room_is_in_the_ledger() {
-        let ledger = Ledger::shipped().expect("the shipped ledger reads");
-        for key in FIGURES {
-            assert!(ledger.figure(key.0).is_some(), "{} is missing", key.0);
-        }
-    }
-
     /// The model's page: 1 forward, .70 sideways, .5 backward.
     #[test]
     fn k_is_one_forward_seven_tenths_sideways_half_backward() {

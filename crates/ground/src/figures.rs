@@ -40,20 +40,3 @@ ledger::figures! {
     pub CURE = "surface.cure";
     pub HIDES = "sight.hides";
 }
-
-#[cfg(test)]
-mod tests {
-    use super::*;
-
-    #[test]
-    fn every_figure_is_in_the_ledger() {
-        let ledger = ledger::Ledger::shipped().expect("the shipped ledger reads");
-        for key in FIGURES {
-            assert!(
-                ledger.figure(key.0).is_some(),
-                "{} is not in the ledger",
-                key.0
-            );
-        }
-    }
-}

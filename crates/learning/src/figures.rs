@@ -14,16 +14,3 @@ ledger::figures! {
     /// Least reach, share of its mean.
     pub REACH_FLOOR = "footfall.reach-floor";
 }
-
-#[cfg(test)]
-mod tests {
-    use super::FIGURES;
-
-    #[test]
-    fn every_figure_of_this_room_is_in_the_ledger() {
-        let ledger = ledger::Ledger::shipped().expect("the shipped ledger reads");
-        for key in FIGURES {
-            assert!(ledger.figure(key.0).is_some(), "{} is missing", key.0);
-        }
-    }
-}

@@ -271,6 +271,17 @@ macro_rules! figures {
         $($(#[$doc])* $vis const $name: $crate::Key = $crate::Key($key);)*
         /// Every figure that this room reads.
         pub const FIGURES: &[$crate::Key] = &[$($name),*];
+
+        #[cfg(test)]
+        mod in_the_ledger {
+            #[test]
+            fn every_figure_of_this_room_is_in_the_ledger() {
+                let ledger = $crate::Ledger::shipped().expect("the shipped ledger reads");
+                for key in super::FIGURES {
+                    assert!(ledger.figure(key.0).is_some(), "{} is missing", key.0);
+                }
+            }
+        }
     };
 }
 

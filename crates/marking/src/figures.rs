@@ -108,16 +108,3 @@ ledger::figures! {
     /// Least share of contrast.
     pub CONTRAST_SHARE = "contrast.share";
 }
-
-#[cfg(test)]
-mod tests {
-    use super::FIGURES;
-
-    #[test]
-    fn every_figure_of_this_room_is_in_the_ledger() {
-        let ledger = ledger::Ledger::shipped().expect("the shipped ledger reads");
-        for key in FIGURES {
-            assert!(ledger.figure(key.0).is_some(), "{} is missing", key.0);
-        }
-    }
-}

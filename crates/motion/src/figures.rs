@@ -168,16 +168,3 @@ impl<'a> Model<'a> {
         Some(self.size(key).clamp(0.1, 10.0))
     }
 }
-
-#[cfg(test)]
-mod tests {
-    use super::*;
-
-    #[test]
-    fn every_figure_of_this_room_is_in_the_ledger() {
-        let ledger = Ledger::shipped().expect("the shipped ledger reads");
-        for key in FIGURES {
-            assert!(ledger.figure(key.0).is_some(), "{} is missing", key.0);
-        }
-    }
-}
