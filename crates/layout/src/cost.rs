@@ -84,14 +84,6 @@ mod tests {
 
     use super::*;
 
-    #[test]
-    fn every_figure_is_in_the_ledger() {
-        let ledger = Ledger::shipped().expect("the shipped ledger reads");
-        for key in fig::FIGURES {
-            assert!(ledger.figure(key.0).is_some(), "{} is missing", key.0);
-        }
-    }
-
     /// building.md 3.1 (practice): 3.2 m², 2 coats, 5 m²/L, 15 % loss -> 1.472 L.
     #[test]
     fn the_litres_are_those_of_the_worked_check() {

@@ -5,6 +5,7 @@
 
 use std::collections::BTreeMap;
 
+use chance::Chance;
 use children::{Child, Side, Skill};
 use footfall::{Activity, Model, Range, size_for, tread};
 use layout::candidates::{Kit, activities, candidates};
@@ -113,19 +114,6 @@ fn lanes_and_trails_suit_classes_of_three_four_and_five() {
     }
 }
 
-/// Steele, Lea and Flood 2014, SplitMix64: the same classes on every machine.
-struct Random(u64);
-
-impl Random {
-    fn below_one(&mut self) -> f64 {
-        self.0 = self.0.wrapping_add(0x9E37_79B9_7F4A_7C15);
-        let mut z = self.0;
-        z = (z ^ (z >> 30)).wrapping_mul(0xBF58_476D_1CE4_E5B9);
-        z = (z ^ (z >> 27)).wrapping_mul(0x94D0_49BB_1331_11EB);
-        ((z ^ (z >> 31)) >> 11) as f64 / (1u64 << 53) as f64
-    }
-}
-
 /// An even scan over a family's searched lengths.
 fn scan(family: &dyn Family, house: &House) -> Vec<Figure> {
     let ranges = ranges(family);
@@ -181,11 +169,11 @@ fn best(figures: &[Figure], class: &[Child], gaits: &[Activity], house: &House) 
 fn whom_some_size_serves_no_offer_leaves_out() {
     const CLEARLY: f64 = 0.05;
     let house = &house();
-    let mut random = Random(7);
+    let mut chance = Chance::new(7);
     let (mut served, mut left) = (0, Vec::new());
     for _ in 0..2 {
         let ages: Vec<(f64, u32)> = (0..9)
-            .map(|_| ((300.0 + 300.0 * random.below_one()).round() / 100.0, 1))
+            .map(|_| ((300.0 + 300.0 * chance.share()).round() / 100.0, 1))
             .collect();
         let class = children::counts(&ages, &house.ledger).value;
         for family in families() {

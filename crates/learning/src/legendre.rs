@@ -1,6 +1,5 @@
 //! Gauss-Legendre nodes on (-1, 1), and the running integral of what is known at them.
 
-use std::f64::consts::PI;
 use std::sync::LazyLock;
 
 /// Nodes.
@@ -14,26 +13,13 @@ pub struct Rule {
     pub weights: [f64; N],
 }
 
-/// Newton's method on the Legendre polynomial, from a start that four steps bring to the
-/// last bit.
+/// The rule of so many nodes.
 pub static RULE: LazyLock<Rule> = LazyLock::new(|| {
-    let n = N as f64;
-    let mut rule = Rule {
-        nodes: [0.0; N],
-        weights: [0.0; N],
-    };
-    for (at, (node, weight)) in rule.nodes.iter_mut().zip(&mut rule.weights).enumerate() {
-        let mut x = -libm::cos(PI * (at as f64 + 0.75) / (n + 0.5));
-        let mut slope = 1.0;
-        for _ in 0..6 {
-            let p = polynomials(x);
-            slope = n * (x * p[N] - p[N - 1]) / (x * x - 1.0);
-            x -= p[N] / slope;
-        }
-        *node = x;
-        *weight = 2.0 / ((1.0 - x * x) * slope * slope);
+    let points = footfall::gauss_legendre::<N>();
+    Rule {
+        nodes: points.map(|(node, _)| node),
+        weights: points.map(|(_, weight)| weight),
     }
-    rule
 });
 
 /// P_0 to P_N at x.

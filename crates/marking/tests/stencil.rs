@@ -10,6 +10,7 @@
 
 use std::collections::BTreeMap;
 
+use chance::Chance;
 use geo::{
     Area, BooleanOps, BoundingRect, Buffer, Contains, Coord, Distance, Euclidean, LineString,
     Point, Polygon, Validation,
@@ -26,34 +27,21 @@ const ROUNDED: f64 = 2e-6;
 /// Square metres.
 const OVERLAP: f64 = 1e-9;
 
-/// Steele, Lea and Flood 2014, SplitMix64: the same figures on every machine.
-struct Random(u64);
-
-impl Random {
-    fn below_one(&mut self) -> f64 {
-        self.0 = self.0.wrapping_add(0x9E37_79B9_7F4A_7C15);
-        let mut z = self.0;
-        z = (z ^ (z >> 30)).wrapping_mul(0xBF58_476D_1CE4_E5B9);
-        z = (z ^ (z >> 27)).wrapping_mul(0x94D0_49BB_1331_11EB);
-        ((z ^ (z >> 31)) >> 11) as f64 / (1u64 << 53) as f64
-    }
-
-    /// One vector in a family's ranges: every other one on its steps, where people ask for
-    /// them, and the rest anywhere, where the sizing looks.
-    fn lengths(&mut self, family: &dyn Family) -> Vec<f64> {
-        let on_steps = self.below_one() < 0.5;
-        let specs = family.lengths().iter();
-        specs
-            .map(|spec| {
-                let share = self.below_one();
-                let length = spec.least + share * (spec.most - spec.least);
-                let steps = ((length - spec.least) / spec.step).round();
-                let stepped = (spec.least + steps * spec.step).min(spec.most);
-                let length = if on_steps { stepped } else { length };
-                (length * 1e6).round() / 1e6
-            })
-            .collect()
-    }
+/// One vector in a family's ranges: every other one on its steps, where people ask for
+/// them, and the rest anywhere, where the sizing looks.
+fn lengths(chance: &mut Chance, family: &dyn Family) -> Vec<f64> {
+    let on_steps = chance.share() < 0.5;
+    let specs = family.lengths().iter();
+    specs
+        .map(|spec| {
+            let share = chance.share();
+            let length = spec.least + share * (spec.most - spec.least);
+            let steps = ((length - spec.least) / spec.step).round();
+            let stepped = (spec.least + steps * spec.step).min(spec.most);
+            let length = if on_steps { stepped } else { length };
+            (length * 1e6).round() / 1e6
+        })
+        .collect()
 }
 
 /// What is wrong with a family's figures: how many of them, and the first in words.
@@ -69,11 +57,11 @@ fn faults(check: impl Fn(&Figure, usize) -> Result<(), String> + Sync) -> Vec<St
             let Some(family) = families().get(number) else {
                 return told;
             };
-            let mut random = Random(number as u64);
+            let mut chance = Chance::new(number as u64);
             let (mut made, mut tried, mut wrong) = (0, 0, Vec::new());
             while made < FIGURES && tried < 20 * FIGURES {
                 tried += 1;
-                let lengths = random.lengths(*family);
+                let lengths = lengths(&mut chance, *family);
                 match family.make(&lengths, look) {
                     Ok(figure) => {
                         wrong.extend(check(&figure, made).err());

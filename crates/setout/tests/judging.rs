@@ -113,14 +113,14 @@ fn read(made: &SetOut, mistake: Mistake, dice: &mut Dice) -> Vec<Reading> {
 /// Plans, each from its own survey with its own errors.
 fn plans() -> &'static [SetOut] {
     static PLANS: OnceLock<Vec<SetOut>> = OnceLock::new();
-    PLANS.get_or_init(|| (0..20).map(|seed| plan(&mut Dice(seed))).collect())
+    PLANS.get_or_init(|| (0..20).map(|seed| plan(&mut Dice::new(seed))).collect())
 }
 
 fn judged(
     mistake: impl Fn(&SetOut) -> Mistake,
     run: usize,
 ) -> (&'static SetOut, Mistake, Noted<Judged>) {
-    let mut dice = Dice(1000 + run as u64);
+    let mut dice = Dice::new(1000 + run as u64);
     let plans = plans();
     let made = &plans[run % plans.len()];
     let mistake = mistake(made);
@@ -254,7 +254,7 @@ fn the_other_points_hold() {
 
 #[test]
 fn readings_that_cannot_be_used_are_told_all_at_once() {
-    let made = plan(&mut Dice(1));
+    let made = plan(&mut Dice::new(1));
     let reading = |from: &str, to: &str, value: f64| Reading {
         from: from.to_owned(),
         to: to.to_owned(),
@@ -295,7 +295,7 @@ fn readings_that_cannot_be_used_are_told_all_at_once() {
 /// One check alone cannot say whether it was misread or the point is wrong; twice can.
 #[test]
 fn a_reading_that_stays_off_when_taken_again_condemns_the_point() {
-    let made = plan(&mut Dice(1));
+    let made = plan(&mut Dice::new(1));
     let third = made.points[0].third.expect("Y1 has six corners");
     let off = Reading {
         from: "a-1".to_owned(),
@@ -315,7 +315,7 @@ fn a_reading_that_stays_off_when_taken_again_condemns_the_point() {
 /// A tape between two key points concerns both and is told once.
 #[test]
 fn one_misread_tape_is_one_note() {
-    let made = plan(&mut Dice(1));
+    let made = plan(&mut Dice::new(1));
     let mut readings: Vec<Reading> = setout::checks(&made)
         .into_iter()
         .map(|asked| Reading {
@@ -359,7 +359,7 @@ fn notes_read_as_sentences() {
         value,
         at: None,
     });
-    notes.extend(judge(&plan(&mut Dice(1)), &odd, &common::ledger()).notes);
+    notes.extend(judge(&plan(&mut Dice::new(1)), &odd, &common::ledger()).notes);
     let mut survey = common::taped(|_| 0.0);
     survey.points[0].loose = true;
     let figure = common::figure(&[coord! { x: 12.0, y: 1.0 }, coord! { x: 200.0, y: 1.0 }]);

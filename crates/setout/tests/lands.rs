@@ -60,7 +60,7 @@ fn marks_and_checks_are_as_good_as_predicted() {
     let ledger =
         common::ledger_with(&[("setout.check_times", 1.959964), ("setout.check_min", 0.0)]);
     let corners = Y1.map(|(_, x, y)| coord! { x: x, y: y });
-    let mut dice = Dice(7);
+    let mut dice = Dice::new(7);
     let mut hits = [[0; 4]; STEPS.len()];
     for _ in 0..RUNS {
         let survey = common::taped(|sigma| sigma * dice.normal());

@@ -35,7 +35,7 @@ fn asked(survey: &Survey, figures: &[Vec<Coord<f64>>]) -> SetOut {
 /// A yard of some points that err together, in a frame turned and moved: points, marks and
 /// covariance alike.
 fn yard(seed: u64, turn: f64, by: Coord<f64>) -> (Survey, Vec<Vec<Coord<f64>>>) {
-    let mut dice = Dice(seed);
+    let mut dice = Dice::new(seed);
     let (sin, cos) = libm::sincos(turn);
     let moved = |at: Coord<f64>| {
         coord! {
@@ -150,7 +150,7 @@ proptest! {
     #[test]
     fn odd_yards_are_answered(seed: u64, odd in prop::sample::select(vec![f64::NAN, f64::INFINITY, 0.0, -1.0, 1e300])) {
         let (mut survey, mut figures) = yard(seed, 0.0, coord! { x: 0.0, y: 0.0 });
-        let mut dice = Dice(seed);
+        let mut dice = Dice::new(seed);
         let at = dice.below(survey.points.len());
         survey.points[at].x = odd;
         survey.covariance.values.truncate(dice.below(60));

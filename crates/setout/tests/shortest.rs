@@ -85,7 +85,7 @@ fn random(dice: &mut Dice, count: usize) -> Stops {
 
 /// Walks of `counts` stops, so many of each: the worst of ours over the shortest.
 fn worst(counts: std::ops::RangeInclusive<usize>, each: usize, seed: u64) -> f64 {
-    let mut dice = Dice(seed);
+    let mut dice = Dice::new(seed);
     let (mut worst, mut exact, mut all) = (1.0_f64, 0, 0);
     for count in counts.clone() {
         for _ in 0..each {

@@ -22,7 +22,7 @@ const SAME: f64 = 1e-6;
 /// Every point taped to four before it, some thin triangles among them; offsets and squares.
 fn any_network() -> impl Strategy<Value = Net> {
     (any::<u64>(), 4_usize..14).prop_map(|(seed, n)| {
-        let mut random = Random(seed);
+        let mut random = Random::new(seed);
         let truth = points(&mut random, n);
         let mut kinds = vec![Kind::Distance { from: 0, to: 1 }];
         for p in 2..n {
@@ -90,7 +90,7 @@ proptest! {
     #[test]
     fn order_says_nothing(net in any_network(), seed in any::<u64>()) {
         let mut other = Net(net.0.clone());
-        Random(seed).shuffle(&mut other.0.readings);
+        Random::new(seed).shuffle(&mut other.0.readings);
         let (a, b) = (net.adjust(&trusting()), other.adjust(&trusting()));
         for (p, q) in a.points.iter().zip(&b.points) {
             prop_assert!(apart([p.x, p.y], [q.x, q.y]) <= 2e-7, "{p:?} and {q:?}");
@@ -120,7 +120,7 @@ proptest! {
 /// The same input gives the same answer to the last bit.
 #[test]
 fn the_same_twice() {
-    let mut random = Random(7);
+    let mut random = Random::new(7);
     let truth = points(&mut random, 12);
     let kinds = (0..12)
         .flat_map(|p| (0..p).map(move |q| Kind::Distance { from: p, to: q }))

@@ -105,7 +105,7 @@ fn series(low: f64, high: f64) {
     let r: Vec<f64> = (0..count).map(|i| operator[i][i]).collect();
     assert!((r.iter().sum::<f64>() - 15.0).abs() < 1e-2);
     let limit = survey::limits::w_limit(0.001);
-    let mut random = Random(18);
+    let mut random = Random::new(18);
     let (mut seen, mut named, mut accused, mut silent) = (0.0, 0.0, 0.0, 0.0);
     let (mut seen_theory, mut named_theory, mut accused_theory) = (0.0, 0.0, 0.0);
     let (mut seen_spread, mut named_spread, mut accused_spread) = (0.0, 0.0, 0.0);

@@ -162,7 +162,7 @@ fn recovered(case: &Case) -> Result<(), String> {
 }
 
 fn check(count: usize, mut make: impl FnMut(&mut Random, usize) -> Case, what: &str) {
-    let mut random = Random(what.len() as u64);
+    let mut random = Random::new(what.len() as u64);
     let mut lost = Vec::new();
     for i in 0..count {
         let case = make(&mut random, i);
@@ -210,7 +210,7 @@ fn four_hundred_points_are_found() {
 /// three readings a point); the global test then fails aloud, and rough places help.
 #[test]
 fn sparse_networks_fit_no_worse_than_the_truth() {
-    let mut random = Random(77);
+    let mut random = Random::new(77);
     let mut worse = Vec::new();
     for i in 0..40 {
         let n = 5 + i % 40;
@@ -254,7 +254,7 @@ fn sparse_networks_fit_no_worse_than_the_truth() {
 /// One tape misread by a metre must not choose the places.
 #[test]
 fn a_misread_tape_does_not_spoil_the_start() {
-    let mut random = Random(5);
+    let mut random = Random::new(5);
     let mut lost = Vec::new();
     for i in 0..60 {
         let n = 6 + i % 20;

@@ -4,7 +4,6 @@
 //! both, `search` lays sets, `polish` improves poses by the wanted terms,
 //! `proof` shows what can never lie together.
 
-mod chance;
 pub(crate) mod convex;
 mod grid;
 mod polish;

@@ -8,10 +8,10 @@
 
 use std::collections::BTreeMap;
 
+use chance::Chance;
 use geo::Coord;
 use rayon::prelude::*;
 
-use super::chance::Chance;
 use super::proof::Proofs;
 use super::site::{Laid, Site, Stance};
 use crate::candidate::{Candidate, Pose};
@@ -407,7 +407,7 @@ impl<'a> Searcher<'a> {
             let tries: Vec<Layout> = (start..self.work.orders.min(start + STRIDE))
                 .into_par_iter()
                 .map(|at| {
-                    let mut chance = Chance::new(self.seed, (stream << 32) | at as u64);
+                    let mut chance = Chance::stream(self.seed, (stream << 32) | at as u64);
                     let mut layout = self.locked.clone();
                     let way = self.way(&mut chance, at);
                     let mut order = todo.clone();
@@ -505,7 +505,7 @@ impl<'a> Searcher<'a> {
         (ceiling, wanted): (&Ceiling, &BTreeMap<usize, f64>),
         go_on: &(dyn Fn(Progress) -> bool + Sync),
     ) -> Result<(f64, Layout), Unsolved> {
-        let mut chance = Chance::new(self.seed, 0xE0 + chain);
+        let mut chance = Chance::stream(self.seed, 0xE0 + chain);
         let mut values: BTreeMap<Vec<usize>, f64> = BTreeMap::new();
         let mut best = start.clone();
         let mut here = start.clone();

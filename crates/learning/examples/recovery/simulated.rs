@@ -2,8 +2,8 @@
 //! child stands behind a number.
 
 use std::collections::BTreeMap;
-use std::f64::consts::PI;
 
+use chance::Chance;
 use children::{Child, Expected, Means, Reading, Side, Skill, counts};
 use footfall::{Gait, Model, odds};
 use geo::{Coord, LineString, Polygon};
@@ -11,21 +11,17 @@ use learning::{Check, Pupil, Run, Shared, Try};
 use ledger::Ledger;
 use marking::{Cell, Figure, Outline, Takes};
 
-/// A stream of numbers from a seed (splitmix64, Steele, Lea and Flood 2014).
-pub struct Dice(u64);
+/// A stream of numbers from a seed.
+pub struct Dice(Chance);
 
 impl Dice {
     pub fn new(seed: u64) -> Dice {
-        Dice(seed)
+        Dice(Chance::new(seed))
     }
 
-    /// Uniform on (0, 1).
+    /// Uniform, above 0 and at most 1.
     pub fn share(&mut self) -> f64 {
-        self.0 = self.0.wrapping_add(0x9e37_79b9_7f4a_7c15);
-        let mut z = self.0;
-        z = (z ^ (z >> 30)).wrapping_mul(0xbf58_476d_1ce4_e5b9);
-        z = (z ^ (z >> 27)).wrapping_mul(0x94d0_49bb_1331_11eb);
-        ((z ^ (z >> 31)) >> 11) as f64 / (1u64 << 53) as f64 + 1.0 / (1u64 << 54) as f64
+        self.0.above_zero()
     }
 
     /// One of so many.
@@ -33,10 +29,9 @@ impl Dice {
         ((self.share() * f64::from(n)) as u32).min(n - 1)
     }
 
-    /// Box and Muller.
+    /// Standard normal.
     pub fn normal(&mut self) -> f64 {
-        let size = libm::sqrt(-2.0 * libm::log(self.share()));
-        size * libm::cos(2.0 * PI * self.share())
+        self.0.normal()
     }
 
     /// Marsaglia and Tsang 2000.

@@ -4,6 +4,7 @@
 
 use std::collections::BTreeMap;
 
+use chance::Chance;
 use geo::{Coord, Polygon, coord};
 use marking::{Cell, Figure, Outline, Takes};
 use survey::network::{Datum, Kind, Network, Reading, Tape, Walked};
@@ -156,35 +157,25 @@ pub fn taped(mut error: impl FnMut(f64) -> f64) -> Survey {
         .expect("Y1 holds together")
 }
 
-/// A fixed sequence of numbers (splitmix64).
-pub struct Dice(pub u64);
+/// A fixed sequence of numbers.
+pub struct Dice(Chance);
 
 impl Dice {
-    pub fn bits(&mut self) -> u64 {
-        self.0 = self.0.wrapping_add(0x9e37_79b9_7f4a_7c15);
-        let mut z = self.0;
-        z = (z ^ (z >> 30)).wrapping_mul(0xbf58_476d_1ce4_e5b9);
-        z = (z ^ (z >> 27)).wrapping_mul(0x94d0_49bb_1331_11eb);
-        z ^ (z >> 31)
-    }
-
-    /// In (0, 1).
-    pub fn share(&mut self) -> f64 {
-        ((self.bits() >> 11) as f64 + 0.5) / (1u64 << 53) as f64
+    pub fn new(seed: u64) -> Dice {
+        Dice(Chance::new(seed))
     }
 
     pub fn within(&mut self, low: f64, high: f64) -> f64 {
-        low + (high - low) * self.share()
+        low + (high - low) * self.0.above_zero()
     }
 
     pub fn below(&mut self, top: usize) -> usize {
-        (self.bits() % top as u64) as usize
+        (self.0.bits() % top as u64) as usize
     }
 
-    /// Standard normal (Box and Muller).
+    /// Standard normal.
     pub fn normal(&mut self) -> f64 {
-        let (radius, turn) = (self.share(), self.share());
-        (-2.0 * libm::log(radius)).sqrt() * libm::cos(std::f64::consts::TAU * turn)
+        self.0.normal()
     }
 }
 

@@ -5,6 +5,8 @@
 //! with enough readings between is posed at once, from many random poses; several answers
 //! may fit, and then each becomes a draft.
 
+use chance::Chance;
+
 use super::grow::{candidates, grow_core, ties};
 use super::loci::{Locus, loci};
 use super::{DRAFTS, Draft, Soft, seeds, spread};
@@ -71,12 +73,12 @@ pub(crate) fn hang(soft: &Soft, drafts: &mut Vec<Draft>, placed: &mut [bool]) ->
         .filter(|&n| soft.complete(n, &with) && !soft.complete(n, placed))
         .collect();
     let chosen: Vec<&Body> = chosen.iter().map(|&b| &bodies[b]).collect();
-    let mut random = Random(0x5EED);
+    let mut chance = Chance::new(0x5EED);
     let mut posed: Vec<Draft> = Vec::new();
     for draft in drafts.iter().take(ANSWERS) {
         let mut answers: Vec<Draft> = Vec::new();
         for _ in 0..POSES {
-            let answer = posed_once(soft, &chosen, &between, placed, draft, &mut random);
+            let answer = posed_once(soft, &chosen, &between, placed, draft, &mut chance);
             let same = |other: &Draft| {
                 let points = chosen.iter().flat_map(|b| &b.points);
                 points
@@ -197,7 +199,7 @@ fn posed_once(
     between: &[usize],
     placed: &[bool],
     draft: &Draft,
-    random: &mut Random,
+    chance: &mut Chance,
 ) -> Draft {
     let (centre, wide) = spread(&draft.at, placed);
     let longest = between
@@ -205,12 +207,13 @@ fn posed_once(
         .map(|&n| soft.readings[n].value.abs())
         .fold(0.0, f64::max);
     let reach = wide.max(longest);
+    let mut signed = || 2.0 * chance.share() - 1.0;
     let mut poses: Vec<Pose> = bodies
         .iter()
         .map(|_| Pose {
-            shift: plus(centre, [reach * random.signed(), reach * random.signed()]),
-            turn: std::f64::consts::PI * random.signed(),
-            mirrored: random.signed() < 0.0,
+            shift: plus(centre, [reach * signed(), reach * signed()]),
+            turn: std::f64::consts::PI * signed(),
+            mirrored: signed() < 0.0,
         })
         .collect();
     // Unknowns of each body, and the body of each point.
@@ -340,20 +343,5 @@ pub(crate) fn dangle(soft: &Soft, at: &mut [Place], placed: &mut [bool]) {
         let aside = plus(centre, scaled([c, s], 2.5 * wide.max(1.0)));
         at[p] = crossed.or_else(on_one).unwrap_or(aside);
         placed[p] = true;
-    }
-}
-
-/// Numbers that look random and are always the same.
-struct Random(u64);
-
-impl Random {
-    /// Between -1 and 1 (splitmix64).
-    fn signed(&mut self) -> f64 {
-        self.0 = self.0.wrapping_add(0x9E37_79B9_7F4A_7C15);
-        let mut z = self.0;
-        z = (z ^ (z >> 30)).wrapping_mul(0xBF58_476D_1CE4_E5B9);
-        z = (z ^ (z >> 27)).wrapping_mul(0x94D0_49BB_1331_11EB);
-        z ^= z >> 31;
-        (z >> 11) as f64 / (1_u64 << 52) as f64 - 1.0
     }
 }

@@ -2,22 +2,23 @@
 #![allow(dead_code)]
 
 use super::common::Net;
+use chance::Chance;
 use survey::network::{Kind, PointId};
 
-/// splitmix64.
-pub struct Random(pub u64);
+/// Numbers by chance, in the forms that networks ask for.
+pub struct Random(Chance);
 
 impl Random {
+    pub fn new(seed: u64) -> Random {
+        Random(Chance::new(seed))
+    }
+
     pub fn next(&mut self) -> u64 {
-        self.0 = self.0.wrapping_add(0x9E37_79B9_7F4A_7C15);
-        let mut z = self.0;
-        z = (z ^ (z >> 30)).wrapping_mul(0xBF58_476D_1CE4_E5B9);
-        z = (z ^ (z >> 27)).wrapping_mul(0x94D0_49BB_1331_11EB);
-        z ^ (z >> 31)
+        self.0.bits()
     }
 
     pub fn unit(&mut self) -> f64 {
-        (self.next() >> 11) as f64 / (1_u64 << 53) as f64
+        self.0.share()
     }
 
     pub fn below(&mut self, n: usize) -> usize {
