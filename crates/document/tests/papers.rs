@@ -338,11 +338,3 @@ fn names_that_try_to_be_code_stay_names() {
         );
     }
 }
-
-#[test]
-fn every_figure_is_in_the_ledger() {
-    let ledger = Ledger::shipped().expect("the ledger reads");
-    for key in tape_sheet::FIGURES {
-        assert!(ledger.figure(key.0).is_some(), "{} is missing", key.0);
-    }
-}

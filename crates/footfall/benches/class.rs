@@ -8,12 +8,8 @@ use footfall::{Activity, Gait, Model, class};
 mod stored;
 
 fn a_class(criterion: &mut Criterion) {
-    let Ok(stored) =
-        serde_json::from_str::<stored::StoredClass>(include_str!("../oracle/class.json"))
+    let (Some(stored), Ok(ledger)) = (stored::StoredClass::read(), ledger::Ledger::shipped())
     else {
-        return;
-    };
-    let Ok(ledger) = ledger::Ledger::shipped() else {
         return;
     };
     let model = Model::of(&ledger);
@@ -22,11 +18,7 @@ fn a_class(criterion: &mut Criterion) {
         .iter()
         .map(stored::StoredFigure::figure)
         .collect();
-    let children: Vec<_> = stored
-        .children
-        .iter()
-        .map(stored::StoredChild::child)
-        .collect();
+    let children = stored.children();
     let activities: Vec<_> = stored
         .activities
         .iter()

@@ -3,7 +3,7 @@
 
 use criterion::{Criterion, criterion_group, criterion_main};
 use footfall::{Activity, Gait, Model, class};
-use geo::{Coord, LineString, Polygon};
+use geo::Coord;
 use marking::{Cell, Figure, Outline, Takes};
 
 // Only its children are asked for here.
@@ -24,20 +24,6 @@ fn cell(number: usize, centre: Coord<f64>, ends: [bool; 2], next: Option<Vec<usi
     }
 }
 
-fn figure(cells: Vec<Cell>) -> Figure {
-    Figure {
-        family: "drawn".to_owned(),
-        lengths: Vec::new(),
-        paint: Vec::new(),
-        cells,
-        facing: None,
-        lanes: Vec::new(),
-        tracks: 1,
-        wait: Vec::new(),
-        envelope: Polygon::new(LineString::new(Vec::new()), Vec::new()),
-    }
-}
-
 /// Ten rows of twenty, any spot after any other: in along one side, out along the other.
 fn field() -> Figure {
     let spot = |number: usize| {
@@ -49,7 +35,7 @@ fn field() -> Figure {
         };
         cell(number, centre, [column == 0, column == 19], None)
     };
-    figure((0..200).map(spot).collect())
+    stored::of_cells((0..200).map(spot).collect())
 }
 
 /// Two hundred in a row, one after the other.
@@ -62,24 +48,16 @@ fn row() -> Figure {
         let next = (number < 199).then_some(number + 1).into_iter().collect();
         cell(number, centre, [number == 0, number == 199], Some(next))
     };
-    figure((0..200).map(spot).collect())
+    stored::of_cells((0..200).map(spot).collect())
 }
 
 fn large(criterion: &mut Criterion) {
-    let Ok(stored) =
-        serde_json::from_str::<stored::StoredClass>(include_str!("../oracle/class.json"))
+    let (Some(stored), Ok(ledger)) = (stored::StoredClass::read(), ledger::Ledger::shipped())
     else {
         return;
     };
-    let Ok(ledger) = ledger::Ledger::shipped() else {
-        return;
-    };
     let model = Model::of(&ledger);
-    let children: Vec<_> = stored
-        .children
-        .iter()
-        .map(stored::StoredChild::child)
-        .collect();
+    let children = stored.children();
     let mut group = criterion.benchmark_group(format!("200 cells, {} children", children.len()));
     group.sample_size(10);
     for (name, figure) in [("field", field()), ("row", row())] {

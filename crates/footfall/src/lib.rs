@@ -29,6 +29,7 @@ mod ways;
 pub use figures::{FIGURES, Model};
 pub use gait::{Contact, Flight, Follow, GAITS, Gait, Leads, Reach, Stand, sided};
 pub use landing::landing;
+pub use normal::gauss_legendre;
 pub use odds::{Odds, chance_now, grid, odds};
 pub use shares::{left_out, shares};
 pub use size::{Crowd, Pupil, Range, Sized, size, size_for};

@@ -154,6 +154,47 @@ pub enum LaneKind {
     Line,
 }
 
+impl Cell {
+    /// Breadth across a facing, radians from +x; metres.
+    pub fn across(&self, toes: f64) -> f64 {
+        let (sin, cos) = libm::sincos(toes);
+        match &self.outline {
+            Outline::Disc { radius } => 2.0 * radius,
+            Outline::Polygon(outline) => {
+                let aside = outline
+                    .exterior()
+                    .coords()
+                    .map(|at| cos * at.y - sin * at.x);
+                let (low, high) = aside
+                    .fold((f64::INFINITY, f64::NEG_INFINITY), |(low, high), v| {
+                        (low.min(v), high.max(v))
+                    });
+                if low <= high { high - low } else { 0.0 }
+            }
+        }
+    }
+}
+
+impl Lane {
+    /// The place so many metres along its middle, and the way there, radians; past the end,
+    /// the end.
+    pub fn along(&self, metres: f64) -> (Coord<f64>, f64) {
+        let mut left = metres.max(0.0);
+        let mut last = (Coord { x: 0.0, y: 0.0 }, 0.0);
+        for part in self.line.lines() {
+            let by = part.end - part.start;
+            let length = libm::hypot(by.x, by.y);
+            let turn = libm::atan2(by.y, by.x);
+            if left <= length && length > 0.0 {
+                return (part.start + by * (left / length), turn);
+            }
+            left -= length;
+            last = (part.end, turn);
+        }
+        last
+    }
+}
+
 impl Figure {
     /// The figure in the yard: mirrored across its own way if asked, turned by `turn`
     /// radians anticlockwise, its origin at `at`. Rounded to 1e-6 m.

@@ -4,7 +4,7 @@ use children::Side;
 use geo::Coord;
 
 /// Sole of a right foot of length 1, the toes along +x, y to the left.
-pub const SOLE: [[f64; 2]; 12] = [
+const SOLE: [[f64; 2]; 12] = [
     [-0.09, 0.115],
     [0.02, 0.125],
     [0.14, 0.16],
@@ -20,7 +20,7 @@ pub const SOLE: [[f64; 2]; 12] = [
 ];
 
 /// Its heel.
-pub const HEEL: [[f64; 2]; 8] = [
+const HEEL: [[f64; 2]; 8] = [
     [-0.15, 0.115],
     [-0.28, 0.13],
     [-0.40, 0.115],

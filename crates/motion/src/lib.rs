@@ -21,8 +21,8 @@ mod track;
 pub use clip::{Clip, Print, Role};
 pub use early::{EARLY, Early, Edit, Scope, Which, early};
 pub use figures::{FIGURES, Model};
-pub use foot::{HEEL, SOLE, outline};
-pub use path::{Body, Path, Stop, Way};
+pub use foot::outline;
+pub use path::{Body, Path, Stop, Way, bisector};
 pub use say::{Down, Event, down, line, moment};
 pub use track::{Key, Track};
 

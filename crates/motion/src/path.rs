@@ -5,7 +5,7 @@ use std::f64::consts::FRAC_PI_2;
 use children::{Child, Side, Skill};
 use footfall::{Contact, Flight, Follow, Gait, Stand};
 use geo::Coord;
-use marking::{Cell, Figure, Lane, Outline, Takes};
+use marking::{Cell, Figure, Takes};
 
 use crate::figures::Model;
 
@@ -111,7 +111,7 @@ impl Path {
                     if let Some(follow) = step.checked_sub(1).and_then(|at| follows.get(at)) {
                         along += stride(follow, child, model)?;
                     }
-                    let (at, travel) = on_lane(lane, along);
+                    let (at, travel) = lane.along(along);
                     places.push((at, Some(travel), None));
                 }
             }
@@ -347,7 +347,7 @@ fn run_in(stops: &mut Vec<Stop>, flights: u8, child: &Child, model: &Model) {
 /// Half the distance between both feet on a cell: one in each of a pair of squares, else
 /// beside each other.
 fn apart(cell: &Cell, toes: f64, body: &Body, model: &Model) -> f64 {
-    let breadth = across(cell, toes);
+    let breadth = cell.across(toes);
     if cell.takes == Takes::Both && breadth > PAIR {
         breadth / 4.0 + PAIR_GAP
     } else {
@@ -355,26 +355,9 @@ fn apart(cell: &Cell, toes: f64, body: &Body, model: &Model) -> f64 {
     }
 }
 
-/// Breadth of a cell across a facing, metres.
-fn across(cell: &Cell, toes: f64) -> f64 {
-    let (sin, cos) = libm::sincos(toes);
-    match &cell.outline {
-        Outline::Disc { radius } => 2.0 * radius,
-        Outline::Polygon(outline) => {
-            let along = outline
-                .exterior()
-                .coords()
-                .map(|at| cos * at.y - sin * at.x);
-            let (low, high) = along.fold((f64::INFINITY, f64::NEG_INFINITY), |(low, high), v| {
-                (low.min(v), high.max(v))
-            });
-            if low <= high { high - low } else { 0.0 }
-        }
-    }
-}
-
-/// Halfway between the way in and the way out; along the only one at an end.
-fn bisector(spots: &[Coord<f64>], step: usize) -> f64 {
+/// The way at a stop, radians from +x: halfway between the way in and the way out; along the
+/// only one at an end.
+pub fn bisector(spots: &[Coord<f64>], step: usize) -> f64 {
     let unit = |from: Option<usize>, to: usize| {
         let (a, b) = (spots.get(from?)?, spots.get(to)?);
         let length = libm::hypot(b.x - a.x, b.y - a.y);
@@ -386,21 +369,4 @@ fn bisector(spots: &[Coord<f64>], step: usize) -> f64 {
         .flatten()
         .fold(Coord { x: 0.0, y: 0.0 }, |sum, way| sum + way);
     libm::atan2(sum.y, sum.x)
-}
-
-/// A place on a lane and the way there, radians.
-fn on_lane(lane: &Lane, reach: f64) -> (Coord<f64>, f64) {
-    let mut left = reach.max(0.0);
-    let mut last = (Coord { x: 0.0, y: 0.0 }, 0.0);
-    for part in lane.line.lines() {
-        let by = part.end - part.start;
-        let length = libm::hypot(by.x, by.y);
-        let turn = libm::atan2(by.y, by.x);
-        if left <= length && length > 0.0 {
-            return (part.start + by * (left / length), turn);
-        }
-        left -= length;
-        last = (part.end, turn);
-    }
-    last
 }

@@ -77,12 +77,11 @@ impl Crossing {
 /// The ellipse of a covariance: half-axes are `times` standard deviations long.
 pub fn axes(covariance: &Square, times: f64) -> Ellipse {
     let [[xx, xy], [_, yy]] = *covariance;
-    let (middle, half) = ((xx + yy) / 2.0, libm::hypot((xx - yy) / 2.0, xy));
-    let turn = (libm::atan2(2.0 * xy, xx - yy) / 2.0).to_degrees();
+    let one = survey::axes(xx, xy, yy);
     Ellipse {
-        a: times * (middle + half).max(0.0).sqrt(),
-        b: times * (middle - half).max(0.0).sqrt(),
-        theta_deg: if turn < 0.0 { turn + 180.0 } else { turn },
+        a: times * one.a,
+        b: times * one.b,
+        ..one
     }
 }
 

@@ -28,3 +28,4 @@ mod solve;
 mod start;
 
 pub use adjust::adjust;
+pub use report::axes;

@@ -55,14 +55,25 @@ pub(crate) fn points(
         .collect()
 }
 
-/// Half-axes from the eigenvalues of the covariance, the long one's way from +x.
-pub(crate) fn ellipse(xx: f64, xy: f64, yy: f64) -> Ellipse {
+/// The ellipse of a covariance, m²: half-axes of one standard deviation from its eigenvalues,
+/// the long one's way from +x.
+pub fn axes(xx: f64, xy: f64, yy: f64) -> Ellipse {
     let (middle, half) = (0.5 * (xx + yy), libm::hypot(0.5 * (xx - yy), xy));
     let theta = libm::atan2(2.0 * xy, xx - yy).to_degrees() / 2.0;
-    let theta = round(if theta < 0.0 { theta + 180.0 } else { theta }, 1e6);
     Ellipse {
-        a: fine((middle + half).sqrt()),
-        b: fine((middle - half).max(0.0).sqrt()),
+        a: (middle + half).max(0.0).sqrt(),
+        b: (middle - half).max(0.0).sqrt(),
+        theta_deg: if theta < 0.0 { theta + 180.0 } else { theta },
+    }
+}
+
+/// As it is handed on.
+pub(crate) fn ellipse(xx: f64, xy: f64, yy: f64) -> Ellipse {
+    let exact = axes(xx, xy, yy);
+    let theta = round(exact.theta_deg, 1e6);
+    Ellipse {
+        a: fine(exact.a),
+        b: fine(exact.b),
         theta_deg: if theta >= 180.0 { 0.0 } else { theta },
     }
 }

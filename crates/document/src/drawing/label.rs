@@ -643,9 +643,3 @@ fn surfaces(scene: &mut Scene, taken: &mut Taken, sheet: &Sheet, yard: &Yard, vi
         label.place(scene, taken, &within(&rings, 0.0), None, 45.0);
     }
 }
-
-/// A corner's name or its number, for words about a side.
-pub fn corner_name(plan: &Plan, corner: usize) -> String {
-    super::block::name_at(plan.survey, plan.yard, corner)
-        .map_or_else(|| format!("{}", corner + 1), str::to_owned)
-}

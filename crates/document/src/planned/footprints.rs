@@ -9,8 +9,9 @@ use std::f64::consts::{FRAC_PI_2, PI};
 
 use children::Side;
 use footfall::{Contact, Flight, Gait};
-use geo::{BoundingRect, Coord};
-use marking::{Cell, Figure, Lane, Outline, Takes};
+use geo::Coord;
+use marking::{Cell, Figure, Takes};
+use motion::{bisector, outline};
 
 use super::painter::Extent;
 use crate::drawing::fixture::circle;
@@ -77,7 +78,7 @@ pub fn trail(figure: &Figure, told: &Told) -> Option<Trail> {
         Some(number) => {
             let lane = figure.lanes.get(number)?;
             (0..contacts.len())
-                .map(|step| (on_lane(lane, told.stride * step as f64).0, None))
+                .map(|step| (lane.along(told.stride * step as f64).0, None))
                 .collect()
         }
         None => told
@@ -97,13 +98,14 @@ pub fn trail(figure: &Figure, told: &Told) -> Option<Trail> {
     }
     let flight =
         Gait::named(told.gait).and_then(|gait| gait.follows.first().map(|follow| follow.flight));
+    let spots: Vec<Coord<f64>> = stops.iter().map(|stop| stop.0).collect();
     let heading = |step: usize| match (
         told.lane.and_then(|lane| figure.lanes.get(lane)),
         figure.facing,
     ) {
         (_, Some(facing)) => facing,
-        (Some(lane), None) => on_lane(lane, told.stride * step as f64).1,
-        (None, None) => bisector(&stops, step),
+        (Some(lane), None) => lane.along(told.stride * step as f64).1,
+        (None, None) => bisector(&spots, step),
     };
     let landings = contacts
         .iter()
@@ -126,21 +128,6 @@ fn contact(letter: char) -> Option<Contact> {
         .find(|contact| contact.letter() == letter)
 }
 
-/// Halfway between the way in and the way out; along the only one at an end.
-fn bisector(stops: &[(Coord<f64>, Option<&Cell>)], step: usize) -> f64 {
-    let unit = |from: Option<usize>, to: usize| {
-        let (a, b) = (stops.get(from?)?.0, stops.get(to)?.0);
-        let length = libm::hypot(b.x - a.x, b.y - a.y);
-        (length > 0.0).then(|| (b - a) / length)
-    };
-    let ways = [unit(step.checked_sub(1), step), unit(Some(step), step + 1)];
-    let sum = ways
-        .into_iter()
-        .flatten()
-        .fold(Coord { x: 0.0, y: 0.0 }, |sum, way| sum + way);
-    libm::atan2(sum.y, sum.x)
-}
-
 fn landing(
     contact: Contact,
     at: Coord<f64>,
@@ -153,7 +140,7 @@ fn landing(
     let (sin, cos) = libm::sincos(toes);
     let left = Coord { x: -sin, y: cos };
     let ahead = Coord { x: cos, y: sin };
-    let breadth = cell.map_or(0.0, |cell| across(cell, left));
+    let breadth = cell.map_or(0.0, |cell| cell.across(toes));
     let foot = |side: Side, aside: f64, behind: f64| {
         let sign = if side == Side::Left { 1.0 } else { -1.0 };
         Foot {
@@ -213,100 +200,14 @@ fn landing(
     }
 }
 
-/// Breadth of a cell along a unit way, metres.
-fn across(cell: &Cell, way: Coord<f64>) -> f64 {
-    match &cell.outline {
-        Outline::Disc { radius } => 2.0 * radius,
-        Outline::Polygon(outline) => {
-            let along = outline
-                .exterior()
-                .coords()
-                .map(|at| at.x * way.x + at.y * way.y);
-            let (low, high) = along.fold((f64::INFINITY, f64::NEG_INFINITY), |(low, high), v| {
-                (low.min(v), high.max(v))
-            });
-            if low <= high { high - low } else { 0.0 }
-        }
-    }
-}
-
-/// A place on a lane and the way there, radians.
-fn on_lane(lane: &Lane, reach: f64) -> (Coord<f64>, f64) {
-    let mut left = reach.max(0.0);
-    let mut last = (Coord { x: 0.0, y: 0.0 }, 0.0);
-    for part in lane.line.lines() {
-        let by = part.end - part.start;
-        let length = libm::hypot(by.x, by.y);
-        let turn = libm::atan2(by.y, by.x);
-        if left <= length && length > 0.0 {
-            return (part.start + by * (left / length), turn);
-        }
-        left -= length;
-        last = (part.end, turn);
-    }
-    last
-}
-
-/// Sole and heel of a right foot of length 1, the toes along +x, y to the left.
-const SOLE: [Spot; 12] = [
-    [-0.09, 0.115],
-    [0.02, 0.125],
-    [0.14, 0.16],
-    [0.28, 0.19],
-    [0.40, 0.175],
-    [0.48, 0.10],
-    [0.50, 0.0],
-    [0.46, -0.09],
-    [0.36, -0.15],
-    [0.22, -0.17],
-    [0.06, -0.15],
-    [-0.09, -0.115],
-];
-const HEEL: [Spot; 8] = [
-    [-0.15, 0.115],
-    [-0.28, 0.13],
-    [-0.40, 0.115],
-    [-0.48, 0.05],
-    [-0.48, -0.05],
-    [-0.40, -0.115],
-    [-0.28, -0.13],
-    [-0.15, -0.115],
-];
-
-/// A smooth line through all spots (Catmull and Rom's, end tangents along the ends).
-fn smooth(spots: &[Spot]) -> Vec<Spot> {
-    let get = |number: isize| {
-        let last = spots.len().saturating_sub(1) as isize;
-        spots[number.clamp(0, last) as usize]
-    };
-    let mut out = Vec::new();
-    for part in 0..spots.len().saturating_sub(1) as isize {
-        let [p0, p1, p2, p3] = [-1, 0, 1, 2].map(|by| get(part + by));
-        for step in 0..4 {
-            let t = f64::from(step) / 4.0;
-            let axis = |a: usize| {
-                let (m1, m2) = ((p2[a] - p0[a]) / 2.0, (p3[a] - p1[a]) / 2.0);
-                let (t2, t3) = (t * t, t * t * t);
-                (2.0 * t3 - 3.0 * t2 + 1.0) * p1[a]
-                    + (t3 - 2.0 * t2 + t) * m1
-                    + (3.0 * t2 - 2.0 * t3) * p2[a]
-                    + (t3 - t2) * m2
-            };
-            out.push([axis(0), axis(1)]);
-        }
-    }
-    out.extend(spots.last());
-    out
-}
-
 impl Foot {
-    fn ring(&self, shape: &[Spot], length: f64, view: &View) -> Vec<Spot> {
+    /// A ring of [`outline`] on the sheet.
+    fn ring(&self, shape: &[Coord<f64>], length: f64, view: &View) -> Vec<Spot> {
         let (sin, cos) = libm::sincos(self.toes);
-        let side = if self.side == Side::Left { -1.0 } else { 1.0 };
-        smooth(shape)
-            .into_iter()
-            .map(|[x, y]| {
-                let (x, y) = (x * length, side * y * length);
+        shape
+            .iter()
+            .map(|at| {
+                let (x, y) = (at.x * length, at.y * length);
                 view.at(Coord {
                     x: self.at.x + x * cos - y * sin,
                     y: self.at.y + x * sin + y * cos,
@@ -325,10 +226,7 @@ impl Foot {
     }
 
     fn draw(&self, scene: &mut Scene, taken: &mut Taken, length: f64, view: &View) {
-        let rings = [
-            self.ring(&SOLE, length, view),
-            self.ring(&HEEL, length, view),
-        ];
+        let rings = outline(self.side).map(|ring| self.ring(&ring, length, view));
         let mut path = Path::default();
         for ring in &rings {
             path.add_ring(ring);
@@ -537,17 +435,4 @@ fn arrow(scene: &mut Scene, tip: Spot, to: Spot) {
         Path::line(&[along(back, side, 0.6), tip, along(back, side, -0.6)]),
         Stroke::solid(pen::ELLIPSE),
     );
-}
-
-/// The middle of a lane's ground, for a figure that has no cells; metres.
-pub fn lane_extent(figure: &Figure) -> Option<Extent> {
-    figure
-        .lanes
-        .iter()
-        .filter_map(|lane| lane.line.bounding_rect())
-        .map(|rect| Extent {
-            low: rect.min().into(),
-            high: rect.max().into(),
-        })
-        .reduce(Extent::with)
 }

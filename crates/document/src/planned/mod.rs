@@ -117,16 +117,6 @@ pub fn plan_papers(sheet: &Sheet, planned: &Planned) -> Result<Vec<u8>, Fault> {
     paper.press()
 }
 
-/// The director's page alone.
-///
-/// # Errors
-/// [`Fault`]: ours, never the user's.
-pub fn director_page(sheet: &Sheet, planned: &Planned) -> Result<Vec<u8>, Fault> {
-    let mut paper = manuscript(sheet, "director", "page-kind-director");
-    director::write(&mut paper, sheet, planned);
-    paper.press()
-}
-
 /// The chalk trial and the baseline sheet, to be written in.
 ///
 /// # Errors

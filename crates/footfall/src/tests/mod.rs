@@ -16,6 +16,8 @@ use geo::{Coord, LineString, Polygon};
 use ledger::{Ledger, by_age};
 use marking::{Cell, Figure, Outline, Takes};
 
+use stored::of_cells as figure;
+
 use crate::figures::Model;
 
 fn model() -> Model {
@@ -161,20 +163,6 @@ fn upright(centre: (f64, f64), wide: f64, deep: f64) -> Cell {
             (x - w, y + d),
         ]),
     )
-}
-
-fn figure(cells: Vec<Cell>) -> Figure {
-    Figure {
-        family: "drawn".into(),
-        lengths: Vec::new(),
-        paint: Vec::new(),
-        cells,
-        facing: None,
-        lanes: Vec::new(),
-        tracks: 1,
-        wait: Vec::new(),
-        envelope: Polygon::new(LineString::new(Vec::new()), Vec::new()),
-    }
 }
 
 /// One after the other: starts at the first, ends at the last.

@@ -157,11 +157,10 @@ fn everything_is_as_plain_numpy_has_it() {
 
 #[test]
 fn a_class_is_the_same_as_its_children_one_by_one_and_as_plain_numpy_has_it() {
-    let stored: StoredClass = serde_json::from_str(include_str!("../../oracle/class.json"))
-        .expect("the stored class reads");
+    let stored = StoredClass::read().expect("the stored class reads");
     let model = model();
     let figures: Vec<Figure> = stored.figures.iter().map(StoredFigure::figure).collect();
-    let children: Vec<Child> = stored.children.iter().map(StoredChild::child).collect();
+    let children = stored.children();
     let activities: Vec<Activity> = stored
         .activities
         .iter()

@@ -21,6 +21,18 @@ pub struct StoredClass {
     pub well: Vec<Vec<Vec<f64>>>,
 }
 
+impl StoredClass {
+    /// The class that the oracle stored; `None` where its file does not read.
+    pub fn read() -> Option<StoredClass> {
+        serde_json::from_str(include_str!("../../oracle/class.json")).ok()
+    }
+
+    /// Its children.
+    pub fn children(&self) -> Vec<Child> {
+        self.children.iter().map(StoredChild::child).collect()
+    }
+}
+
 /// A figure of the oracle.
 #[derive(Deserialize)]
 pub struct StoredFigure {
@@ -76,6 +88,21 @@ struct StoredAbility {
     steady: f64,
 }
 
+/// Cells alone: no paint, no ground of its own.
+pub fn of_cells(cells: Vec<Cell>) -> Figure {
+    Figure {
+        family: "drawn".to_owned(),
+        lengths: Vec::new(),
+        paint: Vec::new(),
+        cells,
+        facing: None,
+        lanes: Vec::new(),
+        tracks: 1,
+        wait: Vec::new(),
+        envelope: Polygon::new(LineString::new(Vec::new()), Vec::new()),
+    }
+}
+
 /// A side of the oracle.
 pub fn side(foot: Option<&str>) -> Option<Side> {
     match foot {
@@ -88,17 +115,11 @@ pub fn side(foot: Option<&str>) -> Option<Side> {
 impl StoredFigure {
     /// As a figure.
     pub fn figure(&self) -> Figure {
-        let empty = || Polygon::new(LineString::new(Vec::new()), Vec::new());
         Figure {
             family: self.family.clone(),
-            lengths: Vec::new(),
-            paint: Vec::new(),
-            cells: self.cells.iter().map(StoredCell::cell).collect(),
             facing: self.facing,
             lanes: self.lanes.iter().map(StoredLane::lane).collect(),
-            tracks: 1,
-            wait: Vec::new(),
-            envelope: empty(),
+            ..of_cells(self.cells.iter().map(StoredCell::cell).collect())
         }
     }
 }

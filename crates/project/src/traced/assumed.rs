@@ -125,14 +125,3 @@ pub(super) fn surface<'a>(tag: impl Fn(&str) -> Option<&'a str>) -> &'static str
         },
     }
 }
-
-#[cfg(test)]
-mod tests {
-    #[test]
-    fn every_figure_is_in_the_ledger() {
-        let ledger = ledger::Ledger::shipped().expect("the shipped ledger reads");
-        for key in super::FIGURES {
-            assert!(ledger.figure(key.0).is_some(), "{} is missing", key.0);
-        }
-    }
-}

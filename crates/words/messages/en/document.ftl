@@ -245,4 +245,3 @@ doc-column-measure = read
 doc-measure-along = along
 doc-measure-left = left
 doc-line = { $from } to { $to }
-doc-kind-plan = yard plan

@@ -1,6 +1,5 @@
 # The papers of a plan: shared words
 page-kind-papers = plan
-page-kind-director = for the director
 page-kind-plan = yard plan
 page-kind-trial = try it with chalk
 page-paint-chalk = Chalk

@@ -245,4 +245,3 @@ doc-column-measure = lectura
 doc-measure-along = a lo largo
 doc-measure-left = a la izquierda
 doc-line = de { $from } a { $to }
-doc-kind-plan = plan del patio

@@ -1,6 +1,5 @@
 # Los papeles de un plan: palabras comunes
 page-kind-papers = plan
-page-kind-director = para la dirección
 page-kind-plan = plano del patio
 page-kind-trial = probar con tiza
 page-paint-chalk = Chalk (tiza)
