@@ -9,6 +9,7 @@ mod outcome;
 mod papers;
 mod planning;
 mod screens;
+mod setting;
 mod survey;
 mod tell;
 mod verbs;

@@ -1,14 +1,16 @@
 //! What a run prints: papers and drawings, as files for the way out.
 
 use document::drawing::yard::Plan;
-use document::planned::{AtBudget, Planned};
+use document::planned::{self, AtBudget, Planned};
 use document::sheet::{Paper, Sheet};
 use marking::Figure;
-use note::Note;
+use note::{Note, msg};
 use plan::Plan as Record;
 use project::write::Output;
 use project::{About, Project};
+use rayon::prelude::*;
 use setout::SetOut;
+use words::Catalogue;
 
 use crate::outcome::Fault;
 use crate::planning::{Class, Planned as Choice};
@@ -79,7 +81,7 @@ fn fault(fault: document::typeset::Fault) -> Fault {
 pub fn plan(
     walked: &Surveyed,
     class: &Class,
-    planned: &Choice,
+    choice: &Choice,
     record: &Record,
     setout: Option<&SetOut>,
     large: bool,
@@ -90,14 +92,14 @@ pub fn plan(
     let (Some(yard), Some(ground)) = (&walked.yard, &walked.ground) else {
         return Ok(Vec::new());
     };
-    let figures: Vec<Figure> = planned
+    let figures: Vec<Figure> = choice
         .plan
         .placed
         .iter()
-        .filter_map(|placed| planned.candidates.get(placed.candidate))
+        .filter_map(|placed| choice.candidates.get(placed.candidate))
         .map(|candidate| candidate.figure.clone())
         .collect();
-    let curve: Vec<AtBudget> = planned
+    let curve: Vec<AtBudget> = choice
         .curve
         .iter()
         .map(|worth| AtBudget {
@@ -122,18 +124,40 @@ pub fn plan(
         in_colour: true,
         ledger: &project.ledger,
     };
-    let drawn = document::planned::plan_drawing(&sheet, &told);
+    let drawn = planned::plan_drawing(&sheet, &told);
     let svg = document::drawing::svg::alone(&drawn.scene, &drawn.told);
-    let papers = document::planned::plan_papers(&sheet, &told).map_err(fault)?;
-    let trial = document::planned::trial_papers(&sheet, &told).map_err(fault)?;
-    let mut outputs = vec![
-        Output::new("out/plan.svg", svg),
-        Output::new("out/plan.pdf", papers),
-        Output::new("out/trial.pdf", trial),
+    let mut outputs = vec![Output::new("out/plan.svg", svg)];
+    let mut presses: Vec<(&str, Press)> = vec![
+        ("out/plan.pdf", Box::new(|| planned::plan_papers(&sheet, &told, &drawn))),
+        ("out/trial.pdf", Box::new(|| planned::trial_papers(&sheet, &told))),
+        ("out/office.pdf", Box::new(|| planned::office_papers(&sheet, &told))),
     ];
     if let Some(setout) = setout {
-        let sheets = document::planned::setout_papers(&sheet, &told, setout).map_err(fault)?;
-        outputs.push(Output::new("out/set-out.pdf", sheets));
+        presses.push((
+            "out/set-out.pdf",
+            Box::new(|| planned::setout_papers(&sheet, &told, &drawn, setout)),
+        ));
     }
+    let printed: Result<Vec<Output>, document::typeset::Fault> = presses
+        .into_par_iter()
+        .map(|(path, press)| Ok(Output::new(path, press()?)))
+        .collect();
+    outputs.extend(printed.map_err(fault)?);
     Ok(outputs)
+}
+
+/// What sets one paper.
+type Press<'a> = Box<dyn Fn() -> Result<Vec<u8>, document::typeset::Fault> + Send + Sync + 'a>;
+
+/// The check readings that the set-out sheet asks for, to be copied and filled in. What they
+/// should read stands on paper only: who knows it reads what he expects.
+pub fn checks(project: &Project, setout: &SetOut) -> Output {
+    let mut text = format!(
+        "# {}\nfrom,to,reading,note\n",
+        Catalogue::of(project.about.language).say(&msg!("checks-csv-head"), project.about.units)
+    );
+    for asked in setout::checks(setout) {
+        text += &format!("{},{},,\n", asked.from, asked.to);
+    }
+    Output::new("out/checks.csv", text)
 }

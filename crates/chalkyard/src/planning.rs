@@ -97,9 +97,8 @@ pub fn class(project: &Project, yard: &Yard, notes: &mut Vec<Note>) -> Option<Cl
             ),
         ));
     }
-    let ground = programme.palette.unwrap_or(marking::Ground::Asphalt);
     let model = Model::of(ledger);
-    let look = Look::of(Palette { ground }, ledger).lettered(&programme.words, project.about.seed);
+    let look = look(project);
     let learned = learn(project, expected, &model, &look).pour(notes);
     let children = learned.children.clone();
     Some(Class {
@@ -113,6 +112,16 @@ pub fn class(project: &Project, yard: &Yard, notes: &mut Vec<Note>) -> Option<Cl
         week,
         time,
     })
+}
+
+/// Colours and breadths for the project's ground, and its words for letter courts.
+pub fn look(project: &Project) -> Look {
+    let ground = project
+        .programme
+        .palette
+        .unwrap_or(marking::Ground::Asphalt);
+    Look::of(Palette { ground }, &project.ledger)
+        .lettered(&project.programme.words, project.about.seed)
 }
 
 /// The children with what people set for them.

@@ -207,7 +207,7 @@ fn main() -> Result<(), Box<dyn std::error::Error>> {
         )?;
         std::fs::write(
             out.join(format!("plan-{tag}.pdf")),
-            plan_papers(&sheet, &planned)?,
+            plan_papers(&sheet, &planned, &drawn)?,
         )?;
         std::fs::write(
             out.join(format!("trial-{tag}.pdf")),

@@ -12,13 +12,13 @@ use plan::{Laid, Plan as Record};
 use project::read::layout::Marking;
 use project::write::{Output, write};
 use serde_json::json;
-use setout::SetOut;
 
 use crate::command::{Manner, Plan};
 use crate::outcome::{Fault, Outcome};
 use crate::papers;
 use crate::planning::{Class, Planned, choose, class, could, task};
 use crate::screens;
+use crate::setting::set_out;
 use crate::survey::{Surveyed, walk};
 use crate::tell::{Telling, tell_without_project};
 use crate::verbs::audit::judged;
@@ -94,7 +94,10 @@ pub fn plan(asked: &Plan, manner: Manner) -> Result<Outcome, Fault> {
         return refuse(&notes, Outcome::DoesNotHold);
     }
     let told = Told::of(project, &class, &planned);
-    let setout = set_out(&walked, &told, &mut notes);
+    let laid: Vec<(&str, &Figure)> = std::iter::zip(&told.markings, &told.figures)
+        .map(|(marking, figure)| (marking.name.as_str(), figure))
+        .collect();
+    let setout = set_out(&walked, &laid, &mut notes);
     let mut record = record(&walked);
     record.build = setout.as_ref().map(|setout| plan::Build {
         setout: plan::SetOut::of(setout),
@@ -120,6 +123,9 @@ pub fn plan(asked: &Plan, manner: Manner) -> Result<Outcome, Fault> {
         setout.as_ref(),
         asked.large,
     )?);
+    if let Some(setout) = &setout {
+        outputs.push(papers::checks(project, setout));
+    }
     outputs.extend(screens::pages(project, &class, &planned, &told));
     telling.notes(&notes);
     if let Err(fault) = write(dir, &outputs) {
@@ -198,27 +204,6 @@ impl Told {
         }
         told
     }
-}
-
-/// Where to hook the tapes for what was placed.
-fn set_out(walked: &Surveyed, told: &Told, notes: &mut Vec<Note>) -> Option<SetOut> {
-    let (survey, yard) = (walked.survey.as_ref()?, walked.yard.as_ref()?);
-    let project = &walked.project;
-    let laid: Vec<setout::Laid> = std::iter::zip(&told.markings, &told.figures)
-        .map(|(marking, figure)| setout::Laid {
-            name: &marking.name,
-            figure,
-        })
-        .collect();
-    let question = setout::Question {
-        survey,
-        obstacles: &setout::obstacles(yard),
-        laid: &laid,
-        tape: project.surveyed.tape,
-        units: project.about.units,
-        step: setout::step(project.about.units, &project.ledger),
-    };
-    Some(setout::setout(&question, &project.ledger).pour(notes))
 }
 
 fn fill(record: &mut Record, walked: &Surveyed, class: &Class, planned: &Planned, told: &Told) {

@@ -9,6 +9,7 @@ pub mod director;
 pub mod footprints;
 mod learned;
 pub mod marking_page;
+mod office;
 pub mod painter;
 pub mod reckoning;
 pub mod setout;
@@ -98,15 +99,14 @@ pub fn plan_drawing(sheet: &Sheet, planned: &Planned) -> Drawn {
     yard_plan::draw(sheet, planned)
 }
 
-/// One PDF: the director's page, the plan sheet, a page a marking, what was left out, the
-/// audit.
+/// One PDF: the director's page, the plan sheet as [`plan_drawing`] drew it, a page a
+/// marking, what was left out, the audit.
 ///
 /// # Errors
 /// [`Fault`]: ours, never the user's.
-pub fn plan_papers(sheet: &Sheet, planned: &Planned) -> Result<Vec<u8>, Fault> {
+pub fn plan_papers(sheet: &Sheet, planned: &Planned, drawn: &Drawn) -> Result<Vec<u8>, Fault> {
     let mut paper = manuscript(sheet, "plan", "page-kind-papers");
     director::write(&mut paper, sheet, planned);
-    let drawn = plan_drawing(sheet, planned);
     paper.plate(&drawn.scene, &drawn.told.says);
     for number in 0..planned.figures.len() {
         marking_page::write(&mut paper, sheet, planned, number);
@@ -127,17 +127,28 @@ pub fn trial_papers(sheet: &Sheet, planned: &Planned) -> Result<Vec<u8>, Fault> 
     paper.press()
 }
 
-/// The set-out sheets: tapes, checks, chalk lines.
+/// The set-out sheets: tapes, checks, chalk lines, and the plan sheet with both on it.
 ///
 /// # Errors
 /// [`Fault`]: ours, never the user's.
 pub fn setout_papers(
     sheet: &Sheet,
     planned: &Planned,
+    drawn: &Drawn,
     setout: &::setout::SetOut,
 ) -> Result<Vec<u8>, Fault> {
     let mut paper = manuscript(sheet, "set-out", "page-kind-setout");
-    setout::write(&mut paper, sheet, planned, setout);
+    setout::write(&mut paper, sheet, planned, drawn, setout);
+    paper.press()
+}
+
+/// The papers for the office: leave, risks, a letter home in both languages, upkeep.
+///
+/// # Errors
+/// [`Fault`]: ours, never the user's.
+pub fn office_papers(sheet: &Sheet, planned: &Planned) -> Result<Vec<u8>, Fault> {
+    let mut paper = manuscript(sheet, "office", "page-kind-office");
+    office::write(&mut paper, sheet, planned);
     paper.press()
 }
 

@@ -5,16 +5,23 @@ use ::setout::{Feature, KeyPoint, Role, SetOut};
 use geo::Coord;
 use note::msg;
 
-use super::{Planned, words, yard_plan};
+use super::{Planned, words};
 use crate::drawing::scene::{INK, Path, Scene, Spot, Stroke, Text, WHITE, pen};
 use crate::drawing::view::View;
 use crate::face::{self, Weight};
 use crate::measure;
+use crate::plan_sheet::Drawn;
 use crate::sheet::Sheet;
 use crate::typeset::{Column, Manuscript};
 
 /// Writes the sheets.
-pub fn write(paper: &mut Manuscript, sheet: &Sheet, planned: &Planned, setout: &SetOut) {
+pub fn write(
+    paper: &mut Manuscript,
+    sheet: &Sheet,
+    planned: &Planned,
+    drawn: &Drawn,
+    setout: &SetOut,
+) {
     paper.heading(1, &sheet.say(msg!("page-setout-title", name = sheet.name)));
     paper.care(
         &sheet.word("doc-take-care"),
@@ -46,7 +53,7 @@ pub fn write(paper: &mut Manuscript, sheet: &Sheet, planned: &Planned, setout: &
         )
     )));
     walk(paper, sheet, setout);
-    let (scene, says) = map(sheet, planned, setout);
+    let (scene, says) = map(sheet, drawn, setout);
     paper.plate(&scene, &says);
     figures(paper, sheet, planned, setout);
 }
@@ -137,9 +144,8 @@ fn feature(sheet: &Sheet, feature: &Feature) -> String {
 }
 
 /// The plan sheet with bases and key points on it.
-fn map(sheet: &Sheet, planned: &Planned, setout: &SetOut) -> (Scene, String) {
-    let drawn = yard_plan::draw(sheet, planned);
-    let (mut scene, view) = (drawn.scene, drawn.layout.view);
+fn map(sheet: &Sheet, drawn: &Drawn, setout: &SetOut) -> (Scene, String) {
+    let (mut scene, view) = (drawn.scene.clone(), drawn.layout.view);
     let caps = sheet.caps();
     let spot = |at: Coord<f64>| view.at(at);
     let mut used: Vec<usize> = setout

@@ -52,7 +52,7 @@ fn every_key_stands_in_the_page_and_the_page_lists_no_other() {
     let page = fs::read_to_string(PAGE).expect("the page");
     let dir = tempfile::tempdir().expect("a folder");
     let sections = sections(&page);
-    assert_eq!(sections.len(), 8, "one section a file");
+    assert_eq!(sections.len(), 9, "one section a file");
     for (file, section) in &sections {
         fs::write(dir.path().join(file), example(section)).expect("a file");
     }
@@ -61,6 +61,7 @@ fn every_key_stands_in_the_page_and_the_page_lists_no_other() {
     assert!(!note::any_error(&read.notes), "{:#?}", read.notes);
     let project = read.value.expect("a project");
     assert!(project.children.len() == 2 && project.layout.len() == 1 && project.trials.len() == 2);
+    assert_eq!(project.checks.len(), 2);
     // The lengths of a marking are its family's: the table of families has them.
     let of_families: BTreeSet<&str> = marking::families()
         .iter()

@@ -2,6 +2,7 @@
 
 pub mod about;
 mod cells;
+mod checks;
 mod class;
 mod figures;
 pub mod files;
@@ -65,6 +66,8 @@ pub struct Project {
     pub layout: Vec<Marking>,
     /// Tries that were seen.
     pub trials: Vec<Trial>,
+    /// What check tapes read at the set-out.
+    pub checks: Vec<setout::Reading>,
     /// The files that were read, for notes that point into them.
     pub files: Sheaf,
 }
@@ -102,7 +105,7 @@ pub fn read(dir: &Path) -> Noted<Option<Project>> {
     let about = about::about(&about, &mut ledger, &mut notes);
     let before = notes.len();
     let taped = match load("tape.csv", &mut notes) {
-        Some(source) => tape::tape(&source, about.units, &ledger, &mut notes),
+        Some(source) => tape::tape(&source, tape::COLUMNS.1, about.units, &ledger, &mut notes),
         // A file that is not there holds no points; one that cannot be read may hold any.
         None => tape::Tape {
             sound: notes.len() == before,
@@ -191,6 +194,9 @@ pub fn read(dir: &Path) -> Noted<Option<Project>> {
     let trials = load("trials.csv", &mut notes).map_or_else(Vec::new, |source| {
         trials::trials(&source, about.units, of, &mut notes)
     });
+    let checks = load("checks.csv", &mut notes).map_or_else(Vec::new, |source| {
+        checks::checks(&source, about.units, &ledger, &mut notes)
+    });
     let layout = laid.markings;
     drop_echoes(&mut notes, &files);
     sort(&mut notes);
@@ -205,6 +211,7 @@ pub fn read(dir: &Path) -> Noted<Option<Project>> {
         figures,
         layout,
         trials,
+        checks,
         files,
     };
     Noted {
@@ -292,7 +299,7 @@ fn drop_echoes(notes: &mut Vec<Note>, files: &Sheaf) {
 
 /// In the order in which a person meets the files; within a file by place.
 pub fn sort(notes: &mut [Note]) {
-    const ORDER: [&str; 8] = [
+    const ORDER: [&str; 9] = [
         "project.toml",
         "tape.csv",
         "survey.toml",
@@ -301,6 +308,7 @@ pub fn sort(notes: &mut [Note]) {
         "programme.toml",
         "layout.toml",
         "trials.csv",
+        "checks.csv",
     ];
     notes.sort_by_key(|note| {
         let at = note.at.as_ref();

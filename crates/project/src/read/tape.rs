@@ -42,10 +42,17 @@ pub struct Tape {
 /// What `tape.csv` must have, and what it may have.
 pub const COLUMNS: (&[&str], &[&str]) = (&["from", "to", "reading"], &["sigma", "note"]);
 
-/// Reads the rows; those that cannot be read are told and left out. Rows without a reading
-/// are still to be taped: all of them are one warning.
-pub fn tape(source: &Source, units: Units, ledger: &Ledger, notes: &mut Vec<Note>) -> Tape {
-    let Some(cells) = cells::read(source, COLUMNS.0, COLUMNS.1, notes) else {
+/// Reads `tape.csv`, or readings of its form with other columns that may be there; rows that
+/// cannot be read are told and left out. Rows without a reading are still to be taped: all of
+/// them are one warning.
+pub fn tape(
+    source: &Source,
+    may: &[&'static str],
+    units: Units,
+    ledger: &Ledger,
+    notes: &mut Vec<Note>,
+) -> Tape {
+    let Some(cells) = cells::read(source, COLUMNS.0, may, notes) else {
         return Tape::default();
     };
     let longest = ledger.number(fig::LONGEST);

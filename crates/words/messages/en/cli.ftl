@@ -17,6 +17,13 @@ check-sound = { $others ->
     [one] Nothing is wrong; one thing is worth a look.
    *[other] Nothing is wrong; { $others } things are worth a look.
  }
+check-setout = { $off ->
+    [0] All { $readings } check readings of the set-out hold.
+    [one] One of { $readings } check readings of the set-out is off.
+   *[other] { $off } of { $readings } check readings of the set-out are off.
+ }
+checks-csv-head = Copy this file into the project folder, fill in what the check tapes read, and run `chalkyard check`.
+checks-no-layout = there are check readings, but no layout that they could be held against
 survey-told-yard = The yard is { $area }, give or take { $doubt }.
 survey-told-free = Free to paint: { $area }.
 told-written = written: { $file }

@@ -17,6 +17,13 @@ check-sound = { $others ->
     [one] Nada está mal; una cosa merece una mirada.
    *[other] Nada está mal; { $others } cosas merecen una mirada.
  }
+check-setout = { $off ->
+    [0] Las { $readings } lecturas de comprobación del replanteo concuerdan.
+    [one] Una de { $readings } lecturas de comprobación del replanteo no concuerda.
+   *[other] { $off } de { $readings } lecturas de comprobación del replanteo no concuerdan.
+ }
+checks-csv-head = Copie este archivo a la carpeta del proyecto, anote lo que marcan las cintas de comprobación y ejecute `chalkyard check`.
+checks-no-layout = hay lecturas de comprobación, pero ninguna disposición con la que compararlas
 survey-told-yard = El patio mide { $area }, con un margen de { $doubt }.
 survey-told-free = Libre para pintar: { $area }.
 told-written = escrito: { $file }
