@@ -14,6 +14,7 @@ mod survey;
 mod tell;
 mod verbs;
 
+use std::io::Write;
 use std::process::ExitCode;
 
 use clap::{CommandFactory, Parser};
@@ -48,7 +49,7 @@ fn main() -> ExitCode {
     match done {
         Ok(outcome) => outcome.into(),
         Err(Fault(why)) => {
-            eprintln!("chalkyard: {why}");
+            let _ = writeln!(std::io::stderr(), "chalkyard: {why}");
             ExitCode::from(OUR_FAULT)
         }
     }

@@ -128,9 +128,18 @@ pub fn plan(
     let svg = document::drawing::svg::alone(&drawn.scene, &drawn.told);
     let mut outputs = vec![Output::new("out/plan.svg", svg)];
     let mut presses: Vec<(&str, Press)> = vec![
-        ("out/plan.pdf", Box::new(|| planned::plan_papers(&sheet, &told, &drawn))),
-        ("out/trial.pdf", Box::new(|| planned::trial_papers(&sheet, &told))),
-        ("out/office.pdf", Box::new(|| planned::office_papers(&sheet, &told))),
+        (
+            "out/plan.pdf",
+            Box::new(|| planned::plan_papers(&sheet, &told, &drawn)),
+        ),
+        (
+            "out/trial.pdf",
+            Box::new(|| planned::trial_papers(&sheet, &told)),
+        ),
+        (
+            "out/office.pdf",
+            Box::new(|| planned::office_papers(&sheet, &told)),
+        ),
     ];
     if let Some(setout) = setout {
         presses.push((

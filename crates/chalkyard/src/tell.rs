@@ -1,6 +1,6 @@
 //! What was noticed, told on the terminal or as JSON.
 
-use std::io::IsTerminal;
+use std::io::{IsTerminal, Write};
 
 use note::{Note, Severity};
 use project::Project;
@@ -20,6 +20,11 @@ pub struct Telling<'a> {
     pub units: Units,
     /// The files that notes point into.
     pub files: &'a Sheaf,
+}
+
+/// A line on the standard output. Who closes it early, as `head` does, has heard enough.
+pub fn print(line: &str) {
+    let _ = writeln!(std::io::stdout(), "{line}");
 }
 
 /// Tells the notes of a folder that is no project, or whose files matter no more.
@@ -56,10 +61,8 @@ impl<'a> Telling<'a> {
         let colour = std::io::stderr().is_terminal() && std::env::var_os("NO_COLOR").is_none();
         for note in notes {
             if note.severity == Severity::Error || !self.manner.quiet {
-                eprintln!(
-                    "{}",
-                    render(note, self.files, catalogue, self.units, colour)
-                );
+                let text = render(note, self.files, catalogue, self.units, colour);
+                let _ = writeln!(std::io::stderr(), "{text}");
             }
         }
     }
@@ -67,7 +70,7 @@ impl<'a> Telling<'a> {
     /// A sentence on the terminal, unless quiet or JSON was asked for.
     pub fn say(&self, message: &note::Message) {
         if !self.manner.quiet && !self.manner.json {
-            println!("{}", self.sentence(message));
+            print(&self.sentence(message));
         }
     }
 
@@ -80,7 +83,7 @@ impl<'a> Telling<'a> {
     pub fn json(&self, mut answer: Value, notes: &[Note]) {
         if self.manner.json {
             answer["notes"] = notes.iter().map(|note| self.note(note)).collect();
-            println!("{answer:#}");
+            print(&format!("{answer:#}"));
         }
     }
 

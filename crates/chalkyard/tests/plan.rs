@@ -2,6 +2,7 @@
 //! stands in the folder afterwards.
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)]
 
+use std::collections::BTreeMap;
 use std::fs;
 use std::path::{Path, PathBuf};
 use std::process::{Command, Output};
@@ -228,4 +229,52 @@ fn a_marking_that_a_person_moved_is_audited() {
         moved,
         fs::read_to_string(demo.path("layout.toml")).expect("a layout")
     );
+}
+
+/// The crew fills in what the check tapes read, here the distances between the places of
+/// plan.json: all hold. Where one mark was chalked 30 cm off, its name comes back.
+#[test]
+fn check_tapes_are_judged_and_the_wrong_mark_is_named() {
+    let demo = Demo::new();
+    demo.run("plan").holds(0, &[]);
+    let record = demo.record();
+    let mut places: BTreeMap<String, [f64; 2]> = BTreeMap::new();
+    for (name, point) in record["survey"]["points"].as_object().expect("points") {
+        let [x, y] = ["x", "y"].map(|axis| point[axis].as_f64().expect("a number"));
+        places.insert(name.clone(), [x, y]);
+    }
+    for point in record["build"]["setout"]["points"]
+        .as_array()
+        .expect("key points")
+    {
+        let at = [0, 1].map(|axis| point["at"][axis].as_f64().expect("a number"));
+        places.insert(point["name"].as_str().expect("a name").to_owned(), at);
+    }
+    let form = fs::read_to_string(demo.path("out/checks.csv")).expect("the form");
+    let filled = |places: &BTreeMap<String, [f64; 2]>| -> String {
+        let read = |row: &str| {
+            let ends: Vec<&str> = row.split(',').take(2).collect();
+            match ends.as_slice() {
+                [from, to] if places.contains_key(*from) => {
+                    let [a, b] = [places[*from], places[*to]];
+                    format!("{from},{to},{:.3},\n", (a[0] - b[0]).hypot(a[1] - b[1]))
+                }
+                _ => format!("{row}\n"),
+            }
+        };
+        form.lines().map(read).collect()
+    };
+    demo.write("checks.csv", &filled(&places));
+    demo.run("check")
+        .holds(0, &["check readings of the set-out hold"]);
+
+    let (wrong, at) = places
+        .iter()
+        .find(|(name, _)| name.ends_with("-2"))
+        .map(|(name, at)| (name.clone(), [at[0] + 0.3, at[1]]))
+        .expect("a key point");
+    places.insert(wrong.clone(), at);
+    demo.write("checks.csv", &filled(&places));
+    demo.run("check")
+        .holds(1, &[&format!("{wrong} lies wrong"), "Set it out again"]);
 }

@@ -5,7 +5,7 @@ use serde_json::json;
 
 use crate::command::{Manner, Sources};
 use crate::outcome::{Fault, Outcome};
-use crate::tell::tell_without_project;
+use crate::tell::{print, tell_without_project};
 
 /// Prints the figures in which every word stands.
 pub fn sources(asked: &Sources, manner: Manner) -> Result<Outcome, Fault> {
@@ -30,7 +30,7 @@ pub fn sources(asked: &Sources, manner: Manner) -> Result<Outcome, Fault> {
         .collect();
     if manner.json {
         let rows: Vec<_> = found.iter().map(|figure| row(figure, ledger)).collect();
-        println!("{:#}", json!(rows));
+        print(&format!("{:#}", json!(rows)));
     } else {
         let width = found
             .iter()
@@ -40,17 +40,18 @@ pub fn sources(asked: &Sources, manner: Manner) -> Result<Outcome, Fault> {
         let values: Vec<String> = found.iter().map(|figure| value(figure)).collect();
         let span = values.iter().map(String::len).max().unwrap_or(0);
         for (figure, value) in found.iter().zip(&values) {
-            println!("{:width$}  {value:span$}  {}", figure.key, standing(figure));
-            println!("{:width$}  {}", "", figure.what);
+            print(&format!(
+                "{:width$}  {value:span$}  {}",
+                figure.key,
+                standing(figure)
+            ));
+            print(&format!("{:width$}  {}", "", figure.what));
             for key in cited(figure) {
-                println!(
-                    "{:width$}  {key}: {}",
-                    "",
-                    ledger.source(key).unwrap_or_default()
-                );
+                let source = ledger.source(key).unwrap_or_default();
+                print(&format!("{:width$}  {key}: {source}", ""));
             }
         }
-        println!("{}", counted(found.len()));
+        print(&counted(found.len()));
     }
     Ok(if found.is_empty() {
         Outcome::DoesNotHold

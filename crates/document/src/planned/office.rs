@@ -1,10 +1,10 @@
 //! Papers for the office: the owner's leave, a sheet of risks and what is won by them, a letter
 //! to families, the log of upkeep. What the plan knows is filled in; the rest is lines to write on.
 
+use ::words::Language;
 use ground::yard::FixtureKind;
 use note::{Fact, msg};
 use plan::Check;
-use ::words::Language;
 
 use super::{Planned, painter, words};
 use crate::measure;
@@ -106,7 +106,10 @@ fn leave(paper: &mut Manuscript, sheet: &Sheet, planned: &Planned) {
     );
     paper.fields(&names(sheet, &["office-product", "office-repairs"]));
     paper.fields(&names(sheet, &["office-from", "office-until"]));
-    paper.fields(&names(sheet, &["office-owner", "office-signed", "office-date"]));
+    paper.fields(&names(
+        sheet,
+        &["office-owner", "office-signed", "office-date"],
+    ));
 }
 
 /// One thing that can go wrong.
@@ -129,6 +132,11 @@ fn risks(paper: &mut Manuscript, sheet: &Sheet, planned: &Planned) {
         )));
     }
     paper.paragraph(&sheet.word("office-risk-how"));
+    paper.paragraph(&sheet.word("office-risk-scale"));
+    paper.care(
+        &sheet.word("doc-take-care"),
+        &names(sheet, &["office-care-law", "office-care-ask"]),
+    );
     let rows: Vec<Vec<String>> = hazards(sheet, planned)
         .into_iter()
         .map(|hazard| {
@@ -141,23 +149,26 @@ fn risks(paper: &mut Manuscript, sheet: &Sheet, planned: &Planned) {
             ]
         })
         .collect();
-    paper.table(
-        &[
-            Column::prose(sheet.word("office-column-hazard"), 3),
-            Column::prose(sheet.word("office-column-here"), 5),
-            Column::prose(sheet.word("office-column-control"), 6),
-            Column::words(sheet.word("office-column-before")),
-            Column::words(sheet.word("office-column-after")),
-        ],
-        &rows,
-        true,
-    );
-    words::small(paper, &sheet.word("office-risk-scale"));
-    paper.fields(&names(sheet, &["office-filled-by", "office-date", "office-review"]));
-    paper.care(
-        &sheet.word("doc-take-care"),
-        &names(sheet, &["office-care-law", "office-care-ask"]),
-    );
+    paper.sentences(&columns(sheet), &rows);
+    paper.heading(2, &sheet.word("office-risk-more"));
+    paper.ruled(&columns(sheet), MORE);
+    paper.fields(&names(
+        sheet,
+        &["office-filled-by", "office-date", "office-review"],
+    ));
+}
+
+/// Lines for what the plan does not know.
+const MORE: usize = 4;
+
+fn columns(sheet: &Sheet) -> [Column; 5] {
+    [
+        Column::prose(sheet.word("office-column-hazard"), 4),
+        Column::prose(sheet.word("office-column-here"), 5),
+        Column::prose(sheet.word("office-column-control"), 6),
+        Column::prose(sheet.word("office-column-before"), 2),
+        Column::prose(sheet.word("office-column-after"), 2),
+    ]
 }
 
 fn hazards(sheet: &Sheet, planned: &Planned) -> Vec<Hazard> {
@@ -172,7 +183,10 @@ fn hazards(sheet: &Sheet, planned: &Planned) -> Vec<Hazard> {
     let (drains, equipment): (Vec<_>, Vec<_>) =
         yard.fixtures.iter().partition(|fixture| low(fixture.is));
     let named = |fixtures: &[&ground::yard::Fixture]| -> Vec<String> {
-        fixtures.iter().map(|fixture| fixture.name.clone()).collect()
+        fixtures
+            .iter()
+            .map(|fixture| fixture.name.clone())
+            .collect()
     };
     let rules = |names: &[&str]| told(sheet, checks, names);
     let lines = |parts: Vec<String>| parts.join(" ");
@@ -180,7 +194,11 @@ fn hazards(sheet: &Sheet, planned: &Planned) -> Vec<Hazard> {
         Hazard {
             what: "office-hazard-fast",
             here: lines(vec![
-                sheet.say(msg!("office-here-lanes", count = lanes.len(), lanes = lanes)),
+                sheet.say(msg!(
+                    "office-here-lanes",
+                    count = lanes.len(),
+                    lanes = lanes
+                )),
                 rules(&["run-out-wanted", "lanes-crossed", "lane-from-edges"]),
             ]),
             control: "office-control-fast",
@@ -239,9 +257,16 @@ fn hazards(sheet: &Sheet, planned: &Planned) -> Vec<Hazard> {
         },
         Hazard {
             what: "office-hazard-crowd",
-            here: planned.record.layout.as_ref().map_or_else(String::new, |layout| {
-                sheet.say(msg!("office-here-crowd", out = u64::from(layout.out_together)))
-            }),
+            here: planned
+                .record
+                .layout
+                .as_ref()
+                .map_or_else(String::new, |layout| {
+                    sheet.say(msg!(
+                        "office-here-crowd",
+                        out = u64::from(layout.out_together)
+                    ))
+                }),
             control: "office-control-crowd",
         },
         Hazard {
@@ -270,7 +295,10 @@ fn told(sheet: &Sheet, checks: &[Check], rules: &[&str]) -> String {
 /// A letter home, with leave item by item.
 fn letter(paper: &mut Manuscript, sheet: &Sheet, planned: &Planned) {
     let (sessions, minutes) = planned.sessions;
-    paper.heading(1, &sheet.say(msg!("office-letter-title", name = sheet.name)));
+    paper.heading(
+        1,
+        &sheet.say(msg!("office-letter-title", name = sheet.name)),
+    );
     for text in [
         sheet.word("office-letter-what"),
         sheet.word("office-letter-why"),
@@ -300,7 +328,10 @@ fn letter(paper: &mut Manuscript, sheet: &Sheet, planned: &Planned) {
         ),
     );
     paper.paragraph(&sheet.word("office-letter-stop"));
-    paper.fields(&names(sheet, &["office-code", "office-signed", "office-date"]));
+    paper.fields(&names(
+        sheet,
+        &["office-code", "office-signed", "office-date"],
+    ));
     paper.fields(&names(sheet, &["office-contact", "office-telephone"]));
 }
 
@@ -350,21 +381,13 @@ fn log(paper: &mut Manuscript, sheet: &Sheet, planned: &Planned) {
         false,
     );
     paper.heading(2, &sheet.word("office-log-done"));
-    let rows: Vec<Vec<String>> = (0..ENTRIES)
-        .map(|_| {
-            ["__________", "________________", "________________________", "____________"]
-                .map(str::to_owned)
-                .to_vec()
-        })
-        .collect();
-    paper.table(
+    paper.ruled(
         &[
-            Column::words(sheet.word("office-date")),
-            Column::words(sheet.word("page-column-marking")),
-            Column::prose(sheet.word("office-column-done"), 1),
-            Column::words(sheet.word("office-column-who")),
+            Column::prose(sheet.word("office-date"), 2),
+            Column::prose(sheet.word("page-column-marking"), 3),
+            Column::prose(sheet.word("office-column-done"), 6),
+            Column::prose(sheet.word("office-column-who"), 2),
         ],
-        &rows,
-        false,
+        ENTRIES,
     );
 }

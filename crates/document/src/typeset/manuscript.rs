@@ -145,6 +145,15 @@ impl Manuscript {
 
     /// A table; `small` sets it as notes are.
     pub fn table(&mut self, columns: &[Column], rows: &[Vec<String>], small: bool) {
+        self.tab(columns, rows, if small { ", size: note" } else { "" });
+    }
+
+    /// A table whose cells hold sentences: its rows stand apart.
+    pub fn sentences(&mut self, columns: &[Column], rows: &[Vec<String>]) {
+        self.tab(columns, rows, ", gap: 0.3 * row");
+    }
+
+    fn tab(&mut self, columns: &[Column], rows: &[Vec<String>], manner: &str) {
         let widths: Vec<String> = columns
             .iter()
             .map(|column| {
@@ -176,7 +185,7 @@ impl Manuscript {
                 .collect();
             let _ = write!(self.text, "({cells}), ");
         }
-        let _ = writeln!(self.text, "){})", if small { ", size: note" } else { "" });
+        let _ = writeln!(self.text, "){manner})");
     }
 
     /// A form: the first columns filled in, then boxes for a length, then a line for a remark.
@@ -206,6 +215,21 @@ impl Manuscript {
             let _ = write!(self.text, "({cells}{boxes}, blank(100%)), ");
         }
         self.text.push_str("))\n");
+    }
+
+    /// A table of lines to write on under the heads of its columns.
+    pub fn ruled(&mut self, columns: &[Column], rows: usize) {
+        let share = |column: &Column| format!("{}fr", column.share.unwrap_or(1));
+        let widths: Vec<String> = columns.iter().map(share).collect();
+        let heads: Vec<String> = columns.iter().map(|column| column.head.clone()).collect();
+        let row = format!("({}), ", "ruled, ".repeat(columns.len()));
+        let _ = writeln!(
+            self.text,
+            "#form(({},), ({}), ({}))",
+            widths.join(", "),
+            strings(&heads),
+            row.repeat(rows)
+        );
     }
 
     /// Names with a line after each to write on.

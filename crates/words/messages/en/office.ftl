@@ -27,7 +27,7 @@ office-until = Until
 office-owner = Owner
 office-signed = Signed
 office-date = Date
-office-risk-title = { $name }: what is won, and what could go wrong
+office-risk-title = { $name }: gains and risks
 office-risk-benefit = Won: { $children ->
     [one] one child practises
    *[other] { $children } children practise
@@ -42,6 +42,7 @@ office-column-control = what we do
 office-column-before = before
 office-column-after = after
 office-risk-scale = Score: how likely (1 hardly ever, 5 often) times how bad (1 a graze, 5 for life). Do not open a marking whose score after is 10 or more.
+office-risk-more = What else there is
 office-filled-by = Filled in by
 office-review = Look again on
 office-care-law = This sheet is a help and no certificate. Local codes, licensing rules and the makers’ sheets come first.
@@ -124,7 +125,7 @@ office-consent-photo-learning = You may take pictures of my child to teach the s
 office-consent-photo-print = You may print or publish pictures of my child.
 office-consent-keep = You may keep the notes, without any name, after my child has left.
 office-letter-stop = You can change your mind on any day: tell us, and we stop and delete what we have.
-office-code = Child’s code (we fill this in)
+office-code = Child’s code
 office-contact = Your contact here
 office-telephone = Telephone
 office-log-title = { $name }: looking after the paint

@@ -27,7 +27,7 @@ office-until = Hasta
 office-owner = Dueño
 office-signed = Firma
 office-date = Fecha
-office-risk-title = { $name }: qué se gana y qué puede salir mal
+office-risk-title = { $name }: ventajas y riesgos
 office-risk-benefit = Se gana: { $children ->
     [one] un niño practica
    *[other] { $children } niños practican
@@ -42,6 +42,7 @@ office-column-control = qué hacemos
 office-column-before = antes
 office-column-after = después
 office-risk-scale = Puntos: cuán probable (1 casi nunca, 5 a menudo) por cuán grave (1 un raspón, 5 para toda la vida). No abra una marca que después tenga 10 puntos o más.
+office-risk-more = Qué más hay
 office-filled-by = Llenado por
 office-review = Revisar el
 office-care-law = Esta hoja es una ayuda y no un certificado. Primero van los códigos locales, las normas de licencia y las hojas de los fabricantes.
@@ -124,7 +125,7 @@ office-consent-photo-learning = Pueden hacerle fotos para enseñar al personal. 
 office-consent-photo-print = Pueden imprimir o publicar fotos suyas.
 office-consent-keep = Pueden guardar las notas, sin nombre, cuando ya no venga.
 office-letter-stop = Pueden cambiar de idea cualquier día: nos lo dicen, paramos y borramos lo que tenemos.
-office-code = Código del niño (lo ponemos nosotros)
+office-code = Código
 office-contact = Su contacto aquí
 office-telephone = Teléfono
 office-log-title = { $name }: cuidar la pintura
