@@ -153,18 +153,7 @@ pub fn office_papers(sheet: &Sheet, planned: &Planned) -> Result<Vec<u8>, Fault>
 }
 
 /// Parts that only these papers have.
-const PARTS: &str = "\
-#show heading.where(level: 1): set block(below: row)
-#show heading.where(level: 2): set block(above: 1.2 * row, below: 0.7 * row, sticky: true)
-#show heading.where(level: 3): set text(size: em(body), weight: 700)
-#show heading.where(level: 3): set block(above: row, below: 0.6 * row, sticky: true)
-#let ticks(items) = grid(columns: (auto, 1fr), column-gutter: 3mm, row-gutter: row - body + 1mm,
-  ..items.map(i => (box(width: body * 1.15, height: body * 1.15, stroke: 0.35mm + ink), i)).flatten())
-#let facts(items) = block(above: 0mm, below: 0mm, { set text(size: em(note)); set par(leading: 0.62 * note + 0.4mm)
-  grid(columns: (auto, 1fr), column-gutter: 3mm, row-gutter: 1.1 * note + 0.3mm,
-  ..items.map(i => (text(weight: 700, i.at(0)), i.at(1))).flatten()) })
-#let small(words) = block(above: 1.6mm, below: 2.2mm, { set text(size: em(note)); set par(leading: 0.62 * note + 0.4mm); words })
-";
+const PARTS: &str = include_str!("parts.typ");
 
 fn manuscript(sheet: &Sheet, kind: &str, title: &'static str) -> Manuscript {
     let title = sheet.say(msg!(

@@ -1,9 +1,11 @@
 //! The set-out sheet: where to hook the tapes, in the order of one walk, with boxes for what
 //! the check tapes read.
 
-use ::setout::{Feature, KeyPoint, Role, SetOut};
+use ::setout::{Feature, Held, KeyPoint, Role, SetOut, Stop};
 use geo::Coord;
 use note::msg;
+use unit::show::{Inches, feet};
+use unit::{INCH, Units};
 
 use super::{Planned, words};
 use crate::drawing::scene::{INK, Path, Scene, Spot, Stroke, Text, WHITE, pen};
@@ -12,7 +14,7 @@ use crate::face::{self, Weight};
 use crate::measure;
 use crate::plan_sheet::Drawn;
 use crate::sheet::Sheet;
-use crate::typeset::{Column, Manuscript};
+use crate::typeset::{Column, Manuscript, string};
 
 /// Writes the sheets.
 pub fn write(
@@ -56,63 +58,130 @@ pub fn write(
     let (scene, says) = map(sheet, drawn, setout);
     paper.plate(&scene, &says);
     figures(paper, sheet, planned, setout);
+    instead(paper, sheet, setout);
 }
 
 fn base(setout: &SetOut, number: usize) -> &str {
     setout.bases.names.get(number).map_or("", String::as_str)
 }
 
-/// The key points in their order: two tapes, a third, a box.
+/// The key points in their order: two tapes, a third, a box; large, for it is read standing.
 fn walk(paper: &mut Manuscript, sheet: &Sheet, setout: &SetOut) {
-    let tape = |number: usize, length: f64| {
-        format!(
-            "{} {}",
-            base(setout, number),
-            measure::reading(length, sheet)
-        )
+    let row = |(number, stop): (usize, &Stop)| {
+        let point = setout.points.get(stop.point)?;
+        let third = point.third.as_ref();
+        let under = [what(sheet, point), moves(sheet, setout, stop)].join(". ");
+        Some([
+            (number + 1).to_string(),
+            point.name.clone(),
+            under.trim_end_matches(". ").to_owned(),
+            tape(sheet, setout, &point.tapes[0]),
+            tape(sheet, setout, &point.tapes[1]),
+            third.map_or_else(
+                || sheet.word("doc-none"),
+                |third| {
+                    let held = Held {
+                        base: third.base,
+                        length: third.length,
+                    };
+                    tape(sheet, setout, &held)
+                },
+            ),
+            third.map_or_else(String::new, |third| {
+                sheet.say(msg!(
+                    "page-setout-within",
+                    limit = limit(sheet, third.limit)
+                ))
+            }),
+        ])
     };
+    let array = |cells: &[String]| -> String {
+        cells
+            .iter()
+            .map(|cell| format!("{}, ", string(cell)))
+            .collect()
+    };
+    let rows: String = setout
+        .walk
+        .iter()
+        .enumerate()
+        .filter_map(row)
+        .map(|cells| format!("({}), ", array(&cells)))
+        .collect();
+    let heads = [
+        "page-setout-number",
+        "page-setout-mark",
+        "page-setout-first",
+        "page-setout-second",
+        "page-setout-third",
+        "page-setout-reads",
+    ]
+    .map(|key| sheet.word(key));
+    paper.code(&format!("#stops(({}), ({rows}))", array(&heads)));
+}
+
+fn tape(sheet: &Sheet, setout: &SetOut, held: &Held) -> String {
+    format!(
+        "{}\u{A0}\u{A0}{}",
+        base(setout, held.base),
+        measure::reading(held.length, sheet)
+    )
+}
+
+/// How far off a check may be, in whole millimetres or eighths of an inch, rounded down.
+fn limit(sheet: &Sheet, metres: f64) -> String {
+    match sheet.units {
+        Units::Metres => format!("{} mm", (metres * 1000.0).floor()),
+        Units::Feet => feet((metres / INCH * 8.0).floor() / 8.0 * INCH, Inches::EIGHTHS),
+    }
+}
+
+/// Which tape's end is carried where.
+fn moves(sheet: &Sheet, setout: &SetOut, stop: &Stop) -> String {
+    let all: Vec<String> = stop
+        .moves
+        .iter()
+        .map(|carried| {
+            sheet.say(msg!(
+                "page-setout-move",
+                tape = carried.tape + 1,
+                to = base(setout, carried.to)
+            ))
+        })
+        .collect();
+    all.join("; ")
+}
+
+/// Other tapes for a day on which something stands on a surveyed point.
+fn instead(paper: &mut Manuscript, sheet: &Sheet, setout: &SetOut) {
     let rows: Vec<Vec<String>> = setout
         .walk
         .iter()
         .filter_map(|stop| setout.points.get(stop.point))
-        .enumerate()
-        .map(|(number, point)| {
-            let third = point.third.as_ref();
+        .flat_map(|point| point.instead.iter().map(move |other| (point, other)))
+        .map(|(point, other)| {
             vec![
-                (number + 1).to_string(),
                 point.name.clone(),
-                what(sheet, point),
-                tape(point.tapes[0].base, point.tapes[0].length),
-                tape(point.tapes[1].base, point.tapes[1].length),
-                third.map_or_else(
-                    || sheet.word("doc-none"),
-                    |third| {
-                        format!(
-                            "{} ± {}",
-                            tape(third.base, third.length),
-                            measure::small(third.limit, sheet)
-                        )
-                    },
-                ),
-                "________".to_owned(),
+                base(setout, other.without).to_owned(),
+                tape(sheet, setout, &other.tapes[0]),
+                tape(sheet, setout, &other.tapes[1]),
             ]
         })
         .collect();
+    if rows.is_empty() {
+        return;
+    }
+    paper.heading(2, &sheet.word("page-setout-instead"));
+    paper.lead(&sheet.word("page-setout-instead-how"));
     paper.table(
         &[
-            Column::figures(sheet.word("page-setout-number")),
-            Column::words(sheet.word("page-setout-mark")),
-            Column::prose(sheet.word("page-setout-what"), 1),
+            Column::prose(sheet.word("page-setout-mark"), 1),
+            Column::words(sheet.word("page-setout-without")),
             Column::figures(sheet.word("page-setout-first")),
             Column::figures(sheet.word("page-setout-second")),
-            Column::figures(sheet.say(msg!(
-                "page-setout-third",
-                unit = measure::small_unit(sheet.units)
-            ))),
-            Column::words(sheet.word("page-setout-reads")),
         ],
         &rows,
-        true,
+        false,
     );
 }
 
@@ -285,8 +354,7 @@ fn figures(paper: &mut Manuscript, sheet: &Sheet, planned: &Planned, setout: &Se
                 "page-setout-span",
                 ends = span.between.map(point).to_vec(),
                 length = measure::reading(span.length, sheet),
-                limit = measure::small(span.limit, sheet),
-                unit = measure::small_unit(sheet.units)
+                limit = limit(sheet, span.limit)
             )));
         }
         paper.list(&items, false);
@@ -323,7 +391,7 @@ fn figures(paper: &mut Manuscript, sheet: &Sheet, planned: &Planned, setout: &Se
                     Column::figures(sheet.word("page-setout-right")),
                 ],
                 &rows,
-                true,
+                false,
             );
         }
     }

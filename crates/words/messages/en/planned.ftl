@@ -303,7 +303,7 @@ page-setout-mark = mark
 page-setout-what = what lies there
 page-setout-first = first tape
 page-setout-second = second tape
-page-setout-third = check, ± { $unit }
+page-setout-third = check
 page-setout-reads = reads
 page-setout-role = { $role ->
     [origin] place: { $feature }
@@ -319,6 +319,11 @@ page-setout-feature = { $kind ->
     [wait] waiting spot { $name }
    *[corner] corner of shape { $name }
  }
+page-setout-within = at most { $limit } off
+page-setout-move = Carry tape { $tape } to { $to }
+page-setout-instead = If a surveyed point is covered
+page-setout-instead-how = Where something stands on a point on the day, use these two tapes. The mark lies on the left as before.
+page-setout-without = without
 page-setout-map = The plan with the surveyed points that tapes hang on, as squares, and the marks as crosses with their number in the walk.
 page-setout-figures = From the marks to the figures
 page-setout-figures-how = The chalk line runs from the first mark of a marking to its second. Lengths along it count from the first; left and right are as you look along it.
@@ -327,7 +332,7 @@ page-setout-square = A right angle at the first mark: { $along } along the line,
     [left] left
    *[right] right
  }, { $across } from end to end.
-page-setout-span = Check between { $ends }: { $length }, at most { $limit } { $unit } off.
+page-setout-span = Check between { $ends }: { $length }, at most { $limit } off. It reads __________
 page-setout-along = along
 page-setout-left = to the left
 page-setout-right = to the right

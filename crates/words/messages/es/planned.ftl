@@ -303,7 +303,7 @@ page-setout-mark = marca
 page-setout-what = qué hay ahí
 page-setout-first = primera cinta
 page-setout-second = segunda cinta
-page-setout-third = comprobación, ± { $unit }
+page-setout-third = control
 page-setout-reads = lee
 page-setout-role = { $role ->
     [origin] lugar: { $feature }
@@ -319,6 +319,11 @@ page-setout-feature = { $kind ->
     [wait] sitio de espera { $name }
    *[corner] esquina de la forma { $name }
  }
+page-setout-within = { $limit } como mucho
+page-setout-move = Lleve la cinta { $tape } a { $to }
+page-setout-instead = Si un punto medido está tapado
+page-setout-instead-how = Si ese día hay algo encima de un punto, use estas dos cintas. La señal queda a la izquierda como antes.
+page-setout-without = sin
 page-setout-map = El plano con los puntos medidos de los que cuelgan las cintas, como cuadrados, y las marcas como cruces con su número en el recorrido.
 page-setout-figures = De las marcas a las figuras
 page-setout-figures-how = La línea de tiza va de la primera marca de una figura a la segunda. Las longitudes cuentan desde la primera; izquierda y derecha, mirando a lo largo.
@@ -327,7 +332,7 @@ page-setout-square = Un ángulo recto en la primera marca: { $along } por la lí
     [left] izquierda
    *[right] derecha
  }, { $across } de extremo a extremo.
-page-setout-span = Compruebe entre { $ends }: { $length }, con { $limit } { $unit } de diferencia como mucho.
+page-setout-span = Compruebe entre { $ends }: { $length }, con { $limit } de diferencia como mucho. Marca __________
 page-setout-along = a lo largo
 page-setout-left = a la izquierda
 page-setout-right = a la derecha
