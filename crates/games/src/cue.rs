@@ -46,7 +46,7 @@ pub struct Words {
     pub later: Vec<String>,
     /// The cue for everyone, one of them at a time.
     pub cue: String,
-    /// What is seen, and the cue that answers it.
+    /// The cue that answers each early form.
     pub cues: Vec<Cue>,
     /// A first step towards it.
     pub easier: String,
@@ -57,10 +57,8 @@ pub struct Words {
 /// An early form and its cue.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Cue {
-    /// The early form as moving footfalls show it, by its name in `motion::EARLY`.
+    /// The early form that is seen, by its name in `motion::EARLY`, which says it in words.
     pub form: String,
-    /// What is seen.
-    pub seen: String,
     /// What an adult says, one cue at a time; at most 28 letters.
     pub say: String,
 }
@@ -133,12 +131,11 @@ fn language(table: Table, desk: &mut Desk) -> Option<Words> {
     let mut cues = Vec::new();
     for row in table.tables("cues", desk) {
         let form = row.text("form", desk).map(|form| form.value);
-        let seen = two(&row, "seen", desk);
         let say = row.text("say", desk);
         let say = short(say, "say", CUE, desk);
         row.finish(desk);
-        if let (Some(form), Some(seen), Some(say)) = (form, seen, say) {
-            cues.push(Cue { form, seen, say });
+        if let (Some(form), Some(say)) = (form, say) {
+            cues.push(Cue { form, say });
         }
     }
     let easier = two(&table, "easier", desk);
