@@ -63,6 +63,18 @@ impl Desk {
         Place::new(&self.file, span.start, span.end)
     }
 
+    /// Whether a fault of the syntax touches a place: what stands there is a guess.
+    fn breaks_at(&self, place: &Place) -> bool {
+        self.broken
+            && self.notes.iter().any(|note| {
+                note.what.key == "toml-syntax"
+                    && note
+                        .at
+                        .as_ref()
+                        .is_some_and(|at| at.start <= place.end && place.start <= at.end)
+            })
+    }
+
     /// Tells a fault.
     pub fn tell(&mut self, note: Note) {
         self.notes.push(note);
@@ -325,6 +337,10 @@ fn count(
 }
 
 fn wrong<T>(value: &Spanned<DeValue>, key: &str, want: &'static str, desk: &mut Desk) -> Option<T> {
+    let at = desk.place(value.span());
+    if desk.breaks_at(&at) {
+        return None;
+    }
     let found = match value.get_ref() {
         DeValue::String(_) => "found-text",
         DeValue::Integer(_) | DeValue::Float(_) => "found-number",
@@ -337,12 +353,6 @@ fn wrong<T>(value: &Spanned<DeValue>, key: &str, want: &'static str, desk: &mut 
         key: want,
         facts: Vec::new(),
     };
-    desk.tell(
-        Note::error(
-            desk.place(value.span()),
-            msg!("value-type", key = key, found = found),
-        )
-        .expected(want),
-    );
+    desk.tell(Note::error(at, msg!("value-type", key = key, found = found)).expected(want));
     None
 }

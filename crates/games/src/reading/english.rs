@@ -31,6 +31,13 @@ const KNOWN: &[(&str, u32)] = &[
     ("one", 1),
     ("once", 1),
     ("use", 1),
+    ("useful", 2),
+    ("useless", 2),
+    ("joey", 2),
+    ("cafe", 2),
+    ("tired", 2),
+    ("tyre", 2),
+    ("drawer", 1),
 ];
 
 /// Endings that are said by themselves, and as how many syllables.
@@ -50,24 +57,44 @@ const ENDINGS: &[(&str, u32)] = &[
     ("'d", 0),
 ];
 
-/// Pairs of letters that part, where no ending of [`JOINED`] holds them.
+/// First parts of compounds whose e is silent, and their syllables.
+const FIRSTS: &[(&str, u32)] = &[
+    ("some", 1),
+    ("side", 1),
+    ("base", 1),
+    ("safe", 1),
+    ("every", 2),
+];
+
+/// Letters that part, where no ending of [`JOINED`] holds them.
 const PARTED: &[&str] = &[
-    "ia", "io", "iu", "eo", "ua", "uo", "ii", "ao", "ye", "yi", "yo", "ya",
+    "ia", "io", "iu", "eo", "ua", "uo", "ii", "ao", "yer", "yi", "yo", "ya", "ient", "creat",
 ];
 
 /// Where vowels that mostly part belong together.
 const JOINED: &[&str] = &[
-    "tio", "sio", "cio", "gio", "cia", "tia", "sia", "qua", "gua", "quo", "geo",
+    "tio", "sio", "cio", "gio", "cia", "tia", "sia", "qua", "gua", "quo", "geo", "iage", "tient",
+    "cient", "creatu",
 ];
 
 /// Syllables of a word of small letters.
 pub fn syllables(word: &str) -> u32 {
-    if let Some((_, count)) = KNOWN.iter().find(|(known, _)| *known == word) {
+    let known = |word: &str| KNOWN.iter().find(|(known, _)| *known == word);
+    if let Some((_, count)) = known(word).or_else(|| known(word.strip_suffix('s')?)) {
         return *count;
+    }
+    for (first, count) in FIRSTS {
+        if let Some(rest) = word.strip_prefix(first)
+            && rest.len() > 1
+            && rest.starts_with(|c| !vowel(c))
+            && rest.contains(vowel)
+        {
+            return count + syllables(rest);
+        }
     }
     for (ending, count) in ENDINGS {
         if let Some(stem) = word.strip_suffix(ending)
-            && (stem.chars().count() > 2 || *count == 0)
+            && (stem.chars().count() > 3 || *count == 0)
             && stem.contains(vowel)
         {
             return syllables(stem) + count;
@@ -97,7 +124,7 @@ fn parted(word: &str) -> u32 {
         let found = word.matches(pair).count();
         let joined: usize = JOINED
             .iter()
-            .filter(|joined| joined.ends_with(pair))
+            .filter(|joined| joined.contains(pair))
             .map(|joined| word.matches(joined).count())
             .sum();
         // A y at the start is a consonant.
@@ -119,10 +146,12 @@ fn parted(word: &str) -> u32 {
 /// Whether the last e, es or ed is not said.
 fn silent_end(word: &str) -> bool {
     let stem = |ending| word.strip_suffix(ending);
-    // Little, circles, tumbled: the l is said with it.
+    // Little, circles, tumbled, metre: the l or r is said with it.
     let l = |stem: &str| {
         let mut back = stem.chars().rev();
-        back.next() == Some('l') && back.next().is_some_and(|c| !vowel(c) && c != 'l')
+        back.next().is_some_and(|last| {
+            "lr".contains(last) && back.next().is_some_and(|c| !vowel(c) && c != last)
+        })
     };
     let said = |stem: &str| !stem.contains(vowel) || stem.ends_with(vowel);
     if let Some(stem) = stem("ed") {

@@ -1,7 +1,8 @@
 //! Syllables of a Spanish word: as many as it has nuclei, by the rules of the orthography.
 //!
 //! A strong vowel (a, e, o) is a nucleus, and so is a weak one (i, u) with an accent. Any
-//! other weak vowel leans on a nucleus beside it; two that have none make one together. The u
+//! other weak vowel leans on a nucleus beside it; two that have none make one together, but
+//! two of the same part. The u
 //! of que, qui, gue, gui is silent; y is a vowel where none follows; h parts nothing.
 
 /// Syllables of a word of small letters.
@@ -20,6 +21,10 @@ pub fn syllables(word: &str) -> u32 {
                 (weak, nucleus) = (0, true);
             }
             Sound::Weak => {
+                if before == Some(*letter) {
+                    count += u32::from(!leans);
+                    (weak, nucleus) = (0, false);
+                }
                 if weak == 0 {
                     leans = nucleus;
                 }
@@ -87,6 +92,7 @@ mod tests {
             ("pie", 1),
             ("a-huma-do", 3),
             ("lim-piáis", 2),
+            ("chi-i-ta", 3),
         ] {
             assert_eq!(
                 syllables(&word.replace('-', "").to_lowercase()),
