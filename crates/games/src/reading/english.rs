@@ -1,0 +1,167 @@
+//! Syllables of an English word: vowel groups, mended by rules and a list.
+//!
+//! English spelling does not say how many there are: the rules catch the silent e, endings and
+//! the vowels that part; [`KNOWN`] holds words of our games and common ones that no rule
+//! catches.
+
+/// Words that the rules miss, with their syllables as said.
+const KNOWN: &[(&str, u32)] = &[
+    ("area", 3),
+    ("idea", 3),
+    ("quiet", 2),
+    ("quietly", 3),
+    ("giant", 2),
+    ("lion", 2),
+    ("people", 2),
+    ("rhythm", 2),
+    ("real", 1),
+    ("create", 2),
+    ("being", 2),
+    ("poem", 2),
+    ("science", 2),
+    ("someone", 2),
+    ("something", 2),
+    ("sometimes", 2),
+    ("somewhere", 2),
+    ("everyone", 4),
+    ("forehead", 2),
+    ("whole", 1),
+    ("toe", 1),
+    ("toes", 1),
+    ("one", 1),
+    ("once", 1),
+    ("use", 1),
+    ("useful", 2),
+    ("useless", 2),
+    ("joey", 2),
+    ("cafe", 2),
+    ("tired", 2),
+    ("tyre", 2),
+    ("drawer", 1),
+];
+
+/// Endings that are said by themselves, and as how many syllables.
+const ENDINGS: &[(&str, u32)] = &[
+    ("fully", 2),
+    ("ness", 1),
+    ("less", 1),
+    ("ment", 1),
+    ("ments", 1),
+    ("ful", 1),
+    ("ly", 1),
+    ("'s", 0),
+    ("n't", 0),
+    ("'ll", 0),
+    ("'re", 0),
+    ("'ve", 0),
+    ("'d", 0),
+];
+
+/// First parts of compounds whose e is silent, and their syllables.
+const FIRSTS: &[(&str, u32)] = &[
+    ("some", 1),
+    ("side", 1),
+    ("base", 1),
+    ("safe", 1),
+    ("every", 2),
+];
+
+/// Letters that part, where no ending of [`JOINED`] holds them.
+const PARTED: &[&str] = &[
+    "ia", "io", "iu", "eo", "ua", "uo", "ii", "ao", "yer", "yi", "yo", "ya", "ient", "creat",
+];
+
+/// Where vowels that mostly part belong together.
+const JOINED: &[&str] = &[
+    "tio", "sio", "cio", "gio", "cia", "tia", "sia", "qua", "gua", "quo", "geo", "iage", "tient",
+    "cient", "creatu",
+];
+
+/// Syllables of a word of small letters.
+pub fn syllables(word: &str) -> u32 {
+    let known = |word: &str| KNOWN.iter().find(|(known, _)| *known == word);
+    if let Some((_, count)) = known(word).or_else(|| known(word.strip_suffix('s')?)) {
+        return *count;
+    }
+    for (first, count) in FIRSTS {
+        if let Some(rest) = word.strip_prefix(first)
+            && rest.len() > 1
+            && rest.starts_with(|c| !vowel(c))
+            && rest.contains(vowel)
+        {
+            return count + syllables(rest);
+        }
+    }
+    for (ending, count) in ENDINGS {
+        if let Some(stem) = word.strip_suffix(ending)
+            && (stem.chars().count() > 3 || *count == 0)
+            && stem.contains(vowel)
+        {
+            return syllables(stem) + count;
+        }
+    }
+    let letters: Vec<char> = word.chars().collect();
+    let mut count = 0_u32;
+    let mut inside = false;
+    for (place, letter) in letters.iter().enumerate() {
+        // A y before a vowel at the start is a consonant: yard, yellow.
+        let is = vowel(*letter) && !(*letter == 'y' && place == 0 && letters.len() > 1);
+        count += u32::from(is && !inside);
+        inside = is;
+    }
+    count += parted(word);
+    count = count.saturating_sub(u32::from(silent_end(word)));
+    count.max(1)
+}
+
+fn vowel(letter: char) -> bool {
+    "aeiouy".contains(letter)
+}
+
+/// Vowels side by side that are said apart.
+fn parted(word: &str) -> u32 {
+    let pairs = PARTED.iter().map(|pair| {
+        let found = word.matches(pair).count();
+        let joined: usize = JOINED
+            .iter()
+            .filter(|joined| joined.contains(pair))
+            .map(|joined| word.matches(joined).count())
+            .sum();
+        // A y at the start is a consonant.
+        let first = usize::from(pair.starts_with('y') && word.starts_with(pair));
+        found.saturating_sub(joined + first) as u32
+    });
+    // Going, seeing; easier, happiest.
+    let ing = word
+        .strip_suffix("ing")
+        .or_else(|| word.strip_suffix("ings"))
+        .is_some_and(|stem| stem.ends_with(|c| "aeou".contains(c)) && !stem.ends_with("qu"));
+    let more = ["ier", "iest", "iers"]
+        .iter()
+        .find_map(|ending| word.strip_suffix(ending))
+        .is_some_and(|stem| stem.contains(vowel));
+    pairs.sum::<u32>() + u32::from(ing) + u32::from(more)
+}
+
+/// Whether the last e, es or ed is not said.
+fn silent_end(word: &str) -> bool {
+    let stem = |ending| word.strip_suffix(ending);
+    // Little, circles, tumbled, metre: the l or r is said with it.
+    let l = |stem: &str| {
+        let mut back = stem.chars().rev();
+        back.next().is_some_and(|last| {
+            "lr".contains(last) && back.next().is_some_and(|c| !vowel(c) && c != last)
+        })
+    };
+    let said = |stem: &str| !stem.contains(vowel) || stem.ends_with(vowel);
+    if let Some(stem) = stem("ed") {
+        return !said(stem) && !l(stem) && !stem.ends_with(['t', 'd']);
+    }
+    if let Some(stem) = stem("es") {
+        let hissed = stem.ends_with(['s', 'x', 'z', 'c', 'g'])
+            || stem.ends_with("ch")
+            || stem.ends_with("sh");
+        return !said(stem) && !l(stem) && !hissed;
+    }
+    stem("e").is_some_and(|stem| !said(stem) && !l(stem))
+}
