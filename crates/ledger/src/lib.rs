@@ -122,6 +122,7 @@ const FILES: &[(&str, &str)] = &[
     ("layout", include_str!("../figures/layout.toml")),
     ("setout", include_str!("../figures/setout.toml")),
     ("build", include_str!("../figures/build.toml")),
+    ("paint", include_str!("../figures/paint.toml")),
     ("document", include_str!("../figures/document.toml")),
     ("motion", include_str!("../figures/motion.toml")),
     ("games", include_str!("../figures/games.toml")),
