@@ -126,6 +126,7 @@ const FILES: &[(&str, &str)] = &[
     ("document", include_str!("../figures/document.toml")),
     ("motion", include_str!("../figures/motion.toml")),
     ("games", include_str!("../figures/games.toml")),
+    ("stencil", include_str!("../figures/stencil.toml")),
 ];
 
 const SOURCES: &str = include_str!("../figures/sources.toml");

@@ -1,0 +1,1 @@
+//! Stencils and sheets as files for a cutter.
