@@ -124,6 +124,8 @@ const FILES: &[(&str, &str)] = &[
     ("build", include_str!("../figures/build.toml")),
     ("document", include_str!("../figures/document.toml")),
     ("motion", include_str!("../figures/motion.toml")),
+    ("weather", include_str!("../figures/weather.toml")),
+    ("days", include_str!("../figures/days.toml")),
 ];
 
 const SOURCES: &str = include_str!("../figures/sources.toml");
