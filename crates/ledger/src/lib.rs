@@ -127,6 +127,8 @@ const FILES: &[(&str, &str)] = &[
     ("motion", include_str!("../figures/motion.toml")),
     ("games", include_str!("../figures/games.toml")),
     ("stencil", include_str!("../figures/stencil.toml")),
+    ("weather", include_str!("../figures/weather.toml")),
+    ("days", include_str!("../figures/days.toml")),
 ];
 
 const SOURCES: &str = include_str!("../figures/sources.toml");
