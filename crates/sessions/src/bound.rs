@@ -18,7 +18,7 @@ use crate::schedule::State;
 
 /// The planes have met the bound when they are this near, as a share of it: a thirtieth of
 /// the gap that a plan may have.
-const MET: f64 = 1e-3;
+const MET: f64 = 2e-4;
 
 /// No station minute is worth more: both halves' dearer one, for two skills at once.
 const DEAREST: f64 = 2.5;
@@ -309,10 +309,10 @@ fn master(
         .iter()
         .enumerate()
         .map(|(at, supply)| {
-            let of = |form: &&crate::frame::Form| {
-                at % (stations + 1) == stations || form.station == at % (stations + 1)
-            };
-            let places = frame.forms.iter().filter(of).map(|form| form.places).max();
+            let station = at % (stations + 1);
+            let gaits = frame.gaits.iter();
+            let of = gaits.filter(|gait| station == stations || gait.station == station);
+            let places = of.map(|gait| gait.places).max();
             let most = DEAREST * places.unwrap_or(1) as f64;
             problem.add_var(*supply, (0.0, most))
         })

@@ -87,59 +87,66 @@ fn wishes(
 
 /// Opens stations, the most wanted first, and seats those who want them most.
 fn fill(frame: &Frame, seats: &mut Seats, slot: usize, wishes: &[Vec<f64>]) {
-    let may = |seats: &mut Seats, kid: usize, form: usize| {
-        let old = seats.form[kid][slot];
+    // The form of a gait that a child wants most, where it wants one.
+    let wish = |kid: usize, gait: usize| -> (f64, usize) {
+        let forms = frame.gaits[gait].forms.iter();
+        forms.fold((0.0, 0), |best, form| {
+            let wish = wishes[kid][*form];
+            if wish > best.0 { (wish, *form) } else { best }
+        })
+    };
+    let may = |seats: &mut Seats, kid: usize, gait: usize| {
+        let (wish, form) = wish(kid, gait);
+        if wish <= 0.0 || seats.form[kid][slot] != FREE {
+            return false;
+        }
         seats.form[kid][slot] = form as u16;
         let may = seats.changes(frame, kid, slot);
-        seats.form[kid][slot] = old;
-        may && wishes[kid][form] > 0.0
+        seats.form[kid][slot] = FREE;
+        may
     };
     while seats.open[slot] < frame.at_once {
         let mut best: Option<(f64, usize, Vec<usize>)> = None;
-        for (number, form) in frame.forms.iter().enumerate() {
-            if seats.count[slot][form.station] > 0 {
+        for (number, gait) in frame.gaits.iter().enumerate() {
+            if seats.count[slot][gait.station] > 0 {
                 continue;
             }
             let mut keen: Vec<usize> = (0..seats.kids.len())
-                .filter(|kid| seats.form[*kid][slot] == FREE && may(seats, *kid, number))
+                .filter(|kid| may(seats, *kid, number))
                 .collect();
             keen.sort_by(|a, b| {
-                wishes[*b][number]
-                    .total_cmp(&wishes[*a][number])
-                    .then(a.cmp(b))
+                let (a_wish, b_wish) = (wish(*a, number).0, wish(*b, number).0);
+                b_wish.total_cmp(&a_wish).then(a.cmp(b))
             });
-            keen.truncate(form.places);
-            let sum: f64 = keen.iter().map(|kid| wishes[*kid][number]).sum();
+            keen.truncate(gait.places);
+            let sum: f64 = keen.iter().map(|kid| wish(*kid, number).0).sum();
             if !keen.is_empty() && best.as_ref().is_none_or(|best| sum > best.0) {
                 best = Some((sum, number, keen));
             }
         }
-        let Some((_, form, keen)) = best else {
+        let Some((_, gait, keen)) = best else {
             break;
         };
         for kid in keen {
-            seats.seat(frame, kid, slot, form as u16);
+            seats.seat(frame, kid, slot, wish(kid, gait).1 as u16);
         }
     }
     for kid in 0..seats.kids.len() {
-        if seats.form[kid][slot] != FREE {
-            continue;
-        }
-        let mut best: Option<(f64, usize)> = None;
+        let mut best = (0.0, 0);
         for station in 0..frame.forms_of.len() {
             let played = seats.played[slot][station];
             if played == FREE {
                 continue;
             }
-            let form = played as usize;
-            let room = usize::from(seats.count[slot][station]) < frame.forms[form].places;
-            let wish = wishes[kid][form];
-            if room && may(seats, kid, form) && best.is_none_or(|best| wish > best.0) {
-                best = Some((wish, form));
+            let gait = played as usize;
+            let room = usize::from(seats.count[slot][station]) < frame.gaits[gait].places;
+            let wish = wish(kid, gait);
+            if room && wish.0 > best.0 && may(seats, kid, gait) {
+                best = wish;
             }
         }
-        if let Some((_, form)) = best {
-            seats.seat(frame, kid, slot, form as u16);
+        if best.0 > 0.0 {
+            seats.seat(frame, kid, slot, best.1 as u16);
         }
     }
 }

@@ -6,18 +6,23 @@ use chance::Chance;
 use crate::frame::{Frame, Got};
 use crate::schedule::State;
 use crate::seats::{FREE, Seats};
+use crate::vary;
 
 /// A child alone at a station costs as much as this much practice less, minutes.
 const ALONE: f64 = 0.25;
 
 /// An exchange that loses so many minutes is taken once in e times at the start; the heat
-/// falls to nothing along a straight line.
-const HEAT: f64 = 0.25;
+/// falls to nothing along a parabola (found best of a few on the generated classes).
+const HEAT: f64 = 0.5;
 
 pub(crate) struct Exchanged {
     pub(crate) tried: u64,
     pub(crate) taken: u64,
 }
+
+/// Practice that comes in the week it is due in is worth so much more of itself: what is
+/// spread over the weeks is learnt better than what is massed.
+const EVEN: f64 = 0.05;
 
 struct Search<'a> {
     frame: &'a Frame,
@@ -27,6 +32,8 @@ struct Search<'a> {
     total: Vec<Got>,
     value: Vec<f64>,
     used: Vec<f64>,
+    /// Sessions that take place.
+    running: Vec<usize>,
     /// Slots that may be changed.
     slots: Vec<usize>,
     chance: Chance,
@@ -48,7 +55,7 @@ pub(crate) fn exchange(
         .collect();
     let tries = slots.len() as u64 * seats.kids.len() as u64 * u64::from(per_seat);
     let mut done = Exchanged { tried: 0, taken: 0 };
-    if tries == 0 || frame.forms.is_empty() {
+    if tries == 0 || frame.gaits.is_empty() {
         return done;
     }
     let mut search = Search::new(frame, seats, slots, chance);
@@ -56,7 +63,8 @@ pub(crate) fn exchange(
     let mut best = (search.sum(), search.seats.clone());
     for _ in 0..tries {
         if least == 0.0 {
-            search.heat = HEAT * (1.0 - done.tried as f64 / tries as f64);
+            let left = 1.0 - done.tried as f64 / tries as f64;
+            search.heat = HEAT * left * left;
         }
         done.tried += 1;
         let taken = match search.chance.below(8) {
@@ -105,6 +113,7 @@ impl<'a> Search<'a> {
             total,
             value,
             used,
+            running: vary::running(frame),
             slots,
             chance,
             heat: 0.0,
@@ -119,7 +128,12 @@ impl<'a> Search<'a> {
             .iter()
             .flatten()
             .filter(|count| **count == 1);
-        self.value.iter().sum::<f64>() - ALONE * alone.count() as f64
+        let even: f64 = std::iter::zip(&self.seats.kids, &self.weeks)
+            .flat_map(|(kid, weeks)| weeks.iter().map(|got| even(self.frame, *kid, got)))
+            .sum();
+        self.value.iter().sum::<f64>() + even
+            - ALONE * alone.count() as f64
+            - vary::PAIR * f64::from(vary::pairs(self.frame, self.seats))
     }
 
     fn alone(&self, slot: usize) -> f64 {
@@ -127,15 +141,21 @@ impl<'a> Search<'a> {
         ALONE * alone.count() as f64
     }
 
+    fn pairs(&self, slot: usize, moves: &[(usize, u16)]) -> f64 {
+        let sitting = slot / self.frame.slots;
+        let of = |kid: usize| vary::near(self.frame, self.seats, kid, sitting, &self.running);
+        vary::PAIR * f64::from(moves.iter().map(|it| of(it.0)).sum::<u32>())
+    }
+
     /// Makes the moves, and takes them back unless the rules and the heat allow them.
     fn judge(&mut self, slot: usize, moves: &[(usize, u16)]) -> bool {
         let frame = self.frame;
         let olds: Vec<u16> = moves.iter().map(|it| self.seats.form[it.0][slot]).collect();
-        let mut gain = self.alone(slot);
+        let mut gain = self.alone(slot) + self.pairs(slot, moves);
         for (kid, form) in moves {
             self.seats.seat(frame, *kid, slot, *form);
         }
-        gain -= self.alone(slot);
+        gain -= self.alone(slot) + self.pairs(slot, moves);
         let mut may = self.seats.open[slot] <= frame.at_once
             && moves.iter().all(|it| self.seats.changes(frame, it.0, slot));
         let per_week = frame.sittings.len() / frame.weeks.max(1);
@@ -148,8 +168,10 @@ impl<'a> Search<'a> {
                 for (at, total) in total.iter_mut().enumerate() {
                     *total += now[at] - self.weeks[*kid][week][at];
                 }
-                let value = frame.value(self.seats.kids[*kid], &total);
+                let child = self.seats.kids[*kid];
+                let value = frame.value(child, &total);
                 gain += value - self.value[*kid];
+                gain += even(frame, child, &now) - even(frame, child, &self.weeks[*kid][week]);
                 after.push((now, total, value));
             }
             may = gain >= self.least
@@ -173,7 +195,7 @@ impl<'a> Search<'a> {
         self.slots[self.chance.below(self.slots.len())]
     }
 
-    /// One child to another group, to a station of its own, or out.
+    /// One child to another group, to a station of its own, or to its other foot.
     fn relocate(&mut self) -> bool {
         let frame = self.frame;
         let slot = self.slot();
@@ -181,18 +203,20 @@ impl<'a> Search<'a> {
         let station = self.chance.below(frame.forms_of.len());
         let old = self.seats.form[kid][slot];
         let played = self.seats.played[slot][station];
-        let form = if played == FREE {
-            let forms = &frame.forms_of[station];
-            if forms.is_empty() {
-                return false;
-            }
-            forms[self.chance.below(forms.len())] as u16
+        let forms = if played == FREE {
+            &frame.forms_of[station]
         } else {
-            played
+            &frame.gaits[played as usize].forms
         };
-        let room = usize::from(self.seats.count[slot][station]) < frame.forms[form as usize].places;
-        let may = frame.open(self.seats.kids[kid], form as usize, slot / frame.slots);
-        form != old && room && may && self.judge(slot, &[(kid, form)])
+        if forms.is_empty() {
+            return false;
+        }
+        let form = forms[self.chance.below(forms.len())];
+        let gait = &frame.gaits[frame.forms[form].gait];
+        let there = self.seats.station(frame, kid, slot) == Some(station);
+        let room = there || usize::from(self.seats.count[slot][station]) < gait.places;
+        let may = frame.open(self.seats.kids[kid], form, slot / frame.slots);
+        old as usize != form && room && may && self.judge(slot, &[(kid, form as u16)])
     }
 
     /// Two children change places.
@@ -217,27 +241,37 @@ impl<'a> Search<'a> {
         let frame = self.frame;
         let slot = self.slot();
         let some = self.chance.below(self.seats.kids.len());
-        let old = self.seats.form[some][slot];
-        let form = self.chance.below(frame.forms.len());
-        let station = frame.forms[form].station;
-        if old == FREE || old as usize == form {
+        let gait = self.chance.below(frame.gaits.len());
+        let to = &frame.gaits[gait];
+        let Some(old) = self.seats.station(frame, some, slot) else {
+            return false;
+        };
+        let same = self.seats.played[slot][old] as usize == gait;
+        let taken = old != to.station && self.seats.count[slot][to.station] > 0;
+        if same || taken || usize::from(self.seats.count[slot][old]) > to.places {
             return false;
         }
-        let there = self.seats.count[slot][station] > 0;
-        if there && station != frame.forms[old as usize].station {
-            return false;
+        let mut moves = Vec::new();
+        for kid in 0..self.seats.kids.len() {
+            if self.seats.station(frame, kid, slot) != Some(old) {
+                continue;
+            }
+            let form = to.forms[self.chance.below(to.forms.len())];
+            if !frame.open(self.seats.kids[kid], form, slot / frame.slots) {
+                return false;
+            }
+            moves.push((kid, form as u16));
         }
-        let members: Vec<(usize, u16)> = (0..self.seats.kids.len())
-            .filter(|kid| self.seats.form[*kid][slot] == old)
-            .map(|kid| (kid, form as u16))
-            .collect();
-        let sitting = slot / frame.slots;
-        let may = members.len() <= frame.forms[form].places
-            && members
-                .iter()
-                .all(|it| frame.open(self.seats.kids[it.0], form, sitting));
-        may && self.judge(slot, &members)
+        self.judge(slot, &moves)
     }
+}
+
+/// What practice in its week is worth beside the whole, minutes.
+fn even(frame: &Frame, kid: usize, got: &Got) -> f64 {
+    let wants = &frame.kids[kid].targets;
+    let due = |minutes: f64| minutes / frame.weeks as f64;
+    let all = std::iter::zip(wants, got).map(|(want, got)| got.min(due(want.minutes)));
+    EVEN * all.sum::<f64>()
 }
 
 /// Of all weeks.

@@ -30,8 +30,8 @@ pub(crate) struct Frame {
     pub(crate) kids: Vec<Kid>,
     /// Activities of all stations.
     pub(crate) acts: Vec<Act>,
-    /// What a group can do in a slot.
     pub(crate) forms: Vec<Form>,
+    pub(crate) gaits: Vec<Gait>,
     /// Numbers of each station's forms.
     pub(crate) forms_of: Vec<Vec<usize>>,
     pub(crate) outings: Vec<Vec<usize>>,
@@ -81,11 +81,22 @@ pub(crate) struct Act {
     pub(crate) places: usize,
 }
 
+/// What a child can do in a slot.
 pub(crate) struct Form {
     pub(crate) station: usize,
+    /// Number in [`Frame::gaits`].
+    pub(crate) gait: usize,
     /// Activities (numbers in [`Frame::acts`]) with their shares of the slot.
     pub(crate) parts: Vec<(usize, f64)>,
+}
+
+/// What a group can do in a slot: one gait at one station, each child with its own foot.
+pub(crate) struct Gait {
+    pub(crate) station: usize,
+    /// Children at a time.
     pub(crate) places: usize,
+    /// Numbers of its forms.
+    pub(crate) forms: Vec<usize>,
 }
 
 impl Frame {
@@ -101,7 +112,7 @@ impl Frame {
         };
         let run = (ledger.number(fig::TASK_CHANGE) / slot.max(WHOLE) + WHOLE) as usize;
         let acts = acts(programme, ledger);
-        let forms = forms(programme, &acts);
+        let (forms, gaits) = forms(programme, &acts);
         let kids = kids(programme, &acts, &forms, ledger);
         Frame {
             slot,
@@ -133,6 +144,7 @@ impl Frame {
             kids,
             acts,
             forms,
+            gaits,
         }
     }
 
@@ -203,7 +215,8 @@ fn sittings(programme: &Programme, mishaps: &[Mishap]) -> Vec<Sitting> {
     all
 }
 
-/// Places: as many children to a track as start within the wait that is allowed.
+/// Places: as many children to a track as start within the wait that is allowed, with either
+/// foot of the gait.
 fn acts(programme: &Programme, ledger: &Ledger) -> Vec<Act> {
     let release = ledger.number(fig::RELEASE);
     let wait = ledger.number(fig::WAIT_MOST);
@@ -216,7 +229,11 @@ fn acts(programme: &Programme, ledger: &Ledger) -> Vec<Act> {
     let mut acts = Vec::new();
     for (station, it) in programme.stations.iter().enumerate() {
         for (number, activity) in it.activities.iter().enumerate() {
-            let pass = activity.plays.iter().map(|play| play.pass_s);
+            let same = it
+                .activities
+                .iter()
+                .filter(|other| gait(&other.word) == gait(&activity.word));
+            let pass = same.flat_map(|it| &it.plays).map(|play| play.pass_s);
             let gap = if it.alone {
                 pass.fold(release, f64::max)
             } else {
@@ -234,35 +251,42 @@ fn acts(programme: &Programme, ledger: &Ledger) -> Vec<Act> {
 }
 
 /// Every activity for a whole slot, and both feet of a gait for half a slot each.
-fn forms(programme: &Programme, acts: &[Act]) -> Vec<Form> {
+fn forms(programme: &Programme, acts: &[Act]) -> (Vec<Form>, Vec<Gait>) {
     let activity = |act: usize| {
         let act = &acts[act];
         &programme.stations[act.station].activities[act.number]
     };
-    let mut forms: Vec<Form> = (0..acts.len())
-        .map(|act| Form {
-            station: acts[act].station,
-            parts: vec![(act, 1.0)],
-            places: acts[act].places,
-        })
-        .collect();
-    for right in 0..acts.len() {
-        for left in 0..acts.len() {
-            let (a, b) = (activity(right), activity(left));
-            if acts[right].station == acts[left].station
-                && (a.side, b.side) == (Some(Side::Right), Some(Side::Left))
-                && gait(&a.word) == gait(&b.word)
-            {
-                forms.push(Form {
-                    station: acts[right].station,
-                    parts: vec![(right, 0.5), (left, 0.5)],
-                    places: acts[right].places.min(acts[left].places),
-                });
-            }
+    let (mut forms, mut gaits): (Vec<Form>, Vec<Gait>) = (Vec::new(), Vec::new());
+    let mut seen = vec![false; acts.len()];
+    for first in 0..acts.len() {
+        if seen[first] {
+            continue;
         }
+        let station = acts[first].station;
+        let same: Vec<usize> = (first..acts.len())
+            .filter(|act| acts[*act].station == station)
+            .filter(|act| gait(&activity(*act).word) == gait(&activity(first).word))
+            .collect();
+        same.iter().for_each(|act| seen[*act] = true);
+        let with = |side: Side| same.iter().find(|act| activity(**act).side == Some(side));
+        let both = with(Side::Right).zip(with(Side::Left));
+        let from = forms.len();
+        let ways = same
+            .iter()
+            .map(|act| vec![(*act, 1.0)])
+            .chain(both.map(|(right, left)| vec![(*right, 0.5), (*left, 0.5)]));
+        forms.extend(ways.map(|parts| Form {
+            station,
+            gait: gaits.len(),
+            parts,
+        }));
+        gaits.push(Gait {
+            station,
+            places: acts[first].places,
+            forms: (from..forms.len()).collect(),
+        });
     }
-    forms.sort_by_key(|form| form.station);
-    forms
+    (forms, gaits)
 }
 
 /// The gait of an activity's word.

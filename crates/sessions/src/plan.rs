@@ -113,27 +113,21 @@ fn arrange(
         ..Effort::default()
     };
     let least = before.map_or(0.0, |_| WORTH_CHANGING);
-    let worked: Vec<(Exchanged, u32)> = seated
+    let worked: Vec<Exchanged> = seated
         .par_iter_mut()
         .enumerate()
         .map(|(number, seats)| {
             deal(&frame, seats, &bound.aim);
             let chance = Chance::stream(programme.seed, number as u64);
-            let done = exchange(&frame, seats, programme.work.exchanges, least, chance);
-            let pairs = vary::pairs(&frame, seats);
-            if before.is_none() {
-                vary::order(&frame, seats);
-            }
-            (done, pairs)
+            exchange(&frame, seats, programme.work.exchanges, least, chance)
         })
         .collect();
     let mut plan = read(programme, &frame, &seated, before, &bound, ledger);
-    plan.effort = worked.iter().fold(effort, |effort, (done, _)| Effort {
+    plan.effort = worked.iter().fold(effort, |effort, done| Effort {
         tried: effort.tried + done.tried,
         taken: effort.taken + done.taken,
         ..effort
     });
-    plan.stale.pairs_before = worked.iter().map(|it| it.1).sum();
     let notes = say::notes(programme, &plan, ledger);
     Ok(Noted { value: plan, notes })
 }
@@ -149,18 +143,18 @@ fn take_over(frame: &Frame, before: &Plan, outing: usize, seats: &mut Seats) {
         }
         for (slot, groups) in session.slots.iter().enumerate() {
             for group in groups {
-                let form = frame.forms.iter().position(|form| {
-                    form.station == group.station
-                        && form.parts.len() == group.parts.len()
-                        && std::iter::zip(&form.parts, &group.parts)
-                            .all(|(a, b)| frame.acts[a.0].number == b.0)
-                });
-                let Some(form) = form else { continue };
-                for child in &group.children {
-                    let Some(kid) = seats.kids.iter().position(|kid| kid == child) else {
+                for seat in &group.seats {
+                    let form = frame.forms.iter().position(|form| {
+                        form.station == group.station
+                            && form.parts.len() == seat.parts.len()
+                            && std::iter::zip(&form.parts, &seat.parts)
+                                .all(|(a, b)| frame.acts[a.0].number == b.0)
+                    });
+                    let kid = seats.kids.iter().position(|kid| *kid == seat.child);
+                    let (Some(form), Some(kid)) = (form, kid) else {
                         continue;
                     };
-                    if state == State::Held || frame.open(*child, form, sitting) {
+                    if state == State::Held || frame.open(seat.child, form, sitting) {
                         seats.seat(frame, kid, sitting * frame.slots + slot, form as u16);
                     }
                 }
@@ -216,7 +210,7 @@ fn read(
                 state: sitting.state,
                 slots: slots
                     .filter(|_| taken)
-                    .map(|slot| vary::groups(frame, seats, slot))
+                    .map(|slot| vary::groups(programme, frame, seats, slot))
                     .collect(),
             });
         }
@@ -322,10 +316,13 @@ fn changes(before: &Plan, after: &Plan) -> Vec<Change> {
         let mut moved = Vec::new();
         for child in &after.outings[new.outing] {
             for slot in 0..after.slots as usize {
-                let at = |session: &Session| {
+                let at = |session| {
+                    let session: &Session = session;
                     let groups = session.slots.get(slot)?;
-                    let group = groups.iter().find(|group| group.children.contains(child))?;
-                    Some((group.station, group.parts.clone()))
+                    groups.iter().find_map(|group| {
+                        let seat = group.seats.iter().find(|seat| seat.child == *child)?;
+                        Some((group.station, &seat.parts))
+                    })
                 };
                 if at(old) != at(new) {
                     moved.push((*child, slot));

@@ -134,8 +134,8 @@ pub struct Work {
 impl Default for Work {
     fn default() -> Work {
         Work {
-            rounds: 24,
-            exchanges: 60,
+            rounds: 40,
+            exchanges: 400,
         }
     }
 }

@@ -61,13 +61,23 @@ pub enum State {
 pub struct Group {
     /// Number of the station.
     pub station: usize,
-    /// Activities one after the other: number and share of the slot. Two where both feet
-    /// get half each.
-    pub parts: Vec<(usize, f64)>,
-    /// Number of the game among the station's; `None` where it has none for the gait.
+    /// The gait that all of them play in: an activity's word before the colon.
+    pub gait: String,
+    /// Number of the game among the station's; `None` where it has none for the gait that
+    /// all are ready for.
     pub game: Option<usize>,
-    /// Numbers of the children, ascending.
-    pub children: Vec<usize>,
+    /// The children, ascending.
+    pub seats: Vec<Seat>,
+}
+
+/// A child in a group, with its own foot.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Seat {
+    /// Number of the child.
+    pub child: usize,
+    /// Activities one after the other: number at the station and share of the slot. Two
+    /// where both feet get half each.
+    pub parts: Vec<(usize, f64)>,
 }
 
 /// Practice of one target over the programme, minutes.
@@ -134,8 +144,6 @@ pub struct Stale {
     /// Times that a child goes from one to another of the same two stations in two sessions
     /// running.
     pub pairs: u32,
-    /// The same before the slots of sessions were put in another order.
-    pub pairs_before: u32,
     /// Children who are alone at a station.
     pub alone: u32,
 }

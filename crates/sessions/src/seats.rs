@@ -13,7 +13,7 @@ pub(crate) struct Seats {
     pub(crate) kids: Vec<usize>,
     /// Form, by child (its place in `kids`) and slot.
     pub(crate) form: Vec<Vec<u16>>,
-    /// Form that is played, by slot and station.
+    /// Gait that is played, by slot and station.
     pub(crate) played: Vec<Vec<u16>>,
     /// Children, by slot and station.
     pub(crate) count: Vec<Vec<u8>>,
@@ -50,7 +50,7 @@ impl Seats {
                 self.open[slot] += 1;
             }
             self.count[slot][station] += 1;
-            self.played[slot][station] = form;
+            self.played[slot][station] = frame.forms[form as usize].gait as u16;
         }
         self.form[kid][slot] = form;
     }
