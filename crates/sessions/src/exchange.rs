@@ -76,7 +76,7 @@ pub(crate) fn exchange(
             done.taken += 1;
         }
         // Looked at now and then: a clone costs as much as many tries.
-        if done.tried % (tries / 50 + 1) == 0 || done.tried == tries {
+        if done.tried.is_multiple_of(tries / 50 + 1) || done.tried == tries {
             let sum = search.sum();
             if sum > best.0 {
                 best = (sum, search.seats.clone());

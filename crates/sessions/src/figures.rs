@@ -25,6 +25,8 @@ ledger::figures! {
     pub DAWDLE = "sessions.dawdle";
     /// Between two starts on one track, seconds.
     pub RELEASE = "layout.release";
+    /// Children that the layout reckons to a track.
+    pub TRACK_CHILDREN = "layout.track-children";
     /// Warm-up and cool-down, minutes.
     pub WARM_UP = "layout.warm-up";
     /// Yard for each child out, m².

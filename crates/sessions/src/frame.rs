@@ -16,6 +16,9 @@ pub(crate) type Got = [f64; MOST_TARGETS];
 /// A week that never comes.
 pub(crate) const NEVER: u32 = u32::MAX;
 
+/// No session is longer, minutes: a longer one is a slip.
+const DAY: f64 = 1440.0;
+
 /// Rounding of a quotient that should be whole.
 const WHOLE: f64 = 1e-9;
 
@@ -101,7 +104,8 @@ pub(crate) struct Gait {
 
 impl Frame {
     pub(crate) fn new(programme: &Programme, mishaps: &[Mishap], ledger: &Ledger) -> Frame {
-        let minutes = (programme.week.minutes - ledger.number(fig::WARM_UP)).max(0.0);
+        let minutes = programme.week.minutes.min(DAY) - ledger.number(fig::WARM_UP);
+        let minutes = minutes.max(0.0);
         let slots = (minutes / ledger.number(fig::SLOT_MOST) - WHOLE)
             .ceil()
             .max(0.0) as usize;
@@ -225,7 +229,9 @@ fn acts(programme: &Programme, ledger: &Ledger) -> Vec<Act> {
         .iter()
         .map(|child| child.age)
         .fold(f64::INFINITY, f64::min);
-    let most = ledger.at_age(fig::GROUP_MOST, youngest).max(1.0) as usize;
+    let most = ledger
+        .at_age(fig::GROUP_MOST, youngest)
+        .clamp(1.0, f64::from(u8::MAX)) as usize;
     let mut acts = Vec::new();
     for (station, it) in programme.stations.iter().enumerate() {
         for (number, activity) in it.activities.iter().enumerate() {
@@ -243,7 +249,7 @@ fn acts(programme: &Programme, ledger: &Ledger) -> Vec<Act> {
             acts.push(Act {
                 station,
                 number,
-                places: (track * it.tracks as usize).min(most),
+                places: (track * it.tracks.max(1) as usize).min(most),
             });
         }
     }
@@ -303,7 +309,8 @@ fn kids(programme: &Programme, acts: &[Act], forms: &[Form], ledger: &Ledger) ->
             let targets: Vec<Want> = programme
                 .targets
                 .iter()
-                .filter(|target| target.child == number && target.minutes > 0.0)
+                .filter(|target| target.child == number)
+                .filter(|target| target.minutes > 0.0 && target.minutes.is_finite())
                 .take(MOST_TARGETS)
                 .map(|target| Want {
                     skill: target.skill,

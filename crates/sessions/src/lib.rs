@@ -30,10 +30,14 @@ mod exchange;
 pub mod figures;
 mod frame;
 mod plan;
+mod play;
 mod programme;
+pub mod queue;
 mod say;
 mod schedule;
 mod seats;
+pub mod simulate;
+pub mod turn;
 mod vary;
 mod why;
 
@@ -41,6 +45,7 @@ pub use layout::programme::Unsolved;
 pub use plan::{Change, Replan, plan, replan};
 pub use programme::*;
 pub use schedule::*;
+pub use simulate::{Forecast, Manner, simulate};
 
 /// To 1e-6, as everything leaves this room; a negative zero becomes zero.
 pub(crate) fn millionth(value: f64) -> f64 {

@@ -228,8 +228,8 @@ fn read(
         stale.pairs += vary::pairs(frame, seats);
         stale.alone += seats.count.iter().flatten().filter(|it| **it == 1).count() as u32;
         for (at, kid) in seats.kids.iter().enumerate() {
-            for week in 0..frame.weeks {
-                weeks_of[*kid][week] = seats.week(frame, at, week, &mut used);
+            for (week, got) in weeks_of[*kid].iter_mut().enumerate() {
+                *got = seats.week(frame, at, week, &mut used);
                 let over = used.iter().map(|used| (used - frame.stale).max(0.0));
                 stale.minutes += over.sum::<f64>();
             }
