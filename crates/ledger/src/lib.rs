@@ -120,6 +120,7 @@ const FILES: &[(&str, &str)] = &[
     ("footfall", include_str!("../figures/footfall.toml")),
     ("learning", include_str!("../figures/learning.toml")),
     ("layout", include_str!("../figures/layout.toml")),
+    ("sessions", include_str!("../figures/sessions.toml")),
     ("setout", include_str!("../figures/setout.toml")),
     ("build", include_str!("../figures/build.toml")),
     ("paint", include_str!("../figures/paint.toml")),
