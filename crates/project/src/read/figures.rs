@@ -23,4 +23,12 @@ ledger::figures! {
     pub WEEKS = "programme.weeks";
     /// Members of staff outside, where nobody says.
     pub STAFF = "programme.staff";
+    /// People who paint, where nobody says.
+    pub PEOPLE = "build.people";
+    /// Days of painting, where nobody says.
+    pub DAYS = "build.days";
+    /// When the crew begins, hours of the clock, where nobody says.
+    pub FROM = "build.from";
+    /// When it ends.
+    pub UNTIL = "build.until";
 }

@@ -1,6 +1,7 @@
 //! Taking the folder in.
 
 pub mod about;
+pub mod building;
 mod cells;
 mod checks;
 mod class;
@@ -141,7 +142,7 @@ pub fn read(dir: &Path) -> Noted<Option<Project>> {
     let before = notes.len();
     let programme = match load("programme.toml", &mut notes) {
         Some(source) => programme::programme(&source, about.units, &ledger, &families, &mut notes),
-        None => Programme::usual(&ledger),
+        None => Programme::usual(about.units, &ledger),
     };
     let counted = !note::any_error(&notes[before..]);
     let (children, codes) = match class {

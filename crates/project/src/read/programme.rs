@@ -12,6 +12,7 @@ use toml::de::DeValue;
 use unit::Units;
 
 use crate::near::nearest;
+use crate::read::building::{self, Building};
 use crate::read::figures as fig;
 use crate::read::files::Source;
 use crate::read::package::{self, Of, Package};
@@ -42,6 +43,8 @@ pub struct Programme {
     pub palette: Option<Ground>,
     /// What things cost here.
     pub prices: Prices,
+    /// Who paints, when, and with what.
+    pub building: Building,
     /// Children by age, where there is no roster: years and how many, as
     /// [`children::counts`] takes them. Those of three years are 3.5 in the middle.
     pub ages: Vec<(f64, u32)>,
@@ -67,7 +70,7 @@ pub struct Prices {
 
 impl Programme {
     /// The usual programme.
-    pub fn usual(ledger: &Ledger) -> Programme {
+    pub fn usual(units: Units, ledger: &Ledger) -> Programme {
         let whole = |key| ledger.number(key).round().clamp(0.0, 1e6) as u32;
         Programme {
             sessions_a_week: whole(fig::SESSIONS),
@@ -84,6 +87,7 @@ impl Programme {
             refused: Vec::new(),
             palette: None,
             prices: Prices::default(),
+            building: Building::usual(units, ledger),
             ages: Vec::new(),
             ages_at: None,
         }
@@ -106,7 +110,7 @@ pub fn programme(
     };
     let desk = &mut desk;
     let table = Table::new(root.get_ref(), source.whole(), &source.name);
-    let mut programme = Programme::usual(ledger);
+    let mut programme = Programme::usual(units, ledger);
     if let Some(sessions) = table.count("sessions_a_week", (1, 14), desk) {
         programme.sessions_a_week = sessions.value;
     }
@@ -167,6 +171,9 @@ pub fn programme(
                 .map(|price| price.value),
         };
         prices.finish(desk);
+    }
+    if let Some(build) = table.table("build", desk) {
+        programme.building = building::building(build, units, ledger, desk);
     }
     if let Some(ages) = table.table("ages", desk) {
         programme.ages_at = Some(ages.at.clone());

@@ -285,6 +285,9 @@ trial-activity-unsaid = this figure can be used in more than one way, and the ro
 trial-activity = `{ $activity }` is not done on this figure
 
 # Readings still to come
+build-hours = the crew would end before it begins
+build-hours-mend = write hours of the clock, as from = 9 and until = 15.5
+build-tool = a { $tool } does not cut { $material }
 tape-blank = { $count ->
     [one] one row has its points and no reading yet
    *[other] { $count } rows have their points and no reading yet

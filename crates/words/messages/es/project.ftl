@@ -279,6 +279,9 @@ trial-activity-unsaid = esta figura se usa de más de una manera, y la fila no d
 trial-activity = `{ $activity }` no se hace en esta figura
 
 # Readings still to come
+build-hours = el equipo terminaría antes de empezar
+build-hours-mend = escriba horas del reloj, como from = 9 y until = 15.5
+build-tool = con { $tool } no se corta { $material }
 tape-blank = { $count ->
     [one] una fila tiene sus puntos y todavía ninguna lectura
    *[other] { $count } filas tienen sus puntos y todavía ninguna lectura
