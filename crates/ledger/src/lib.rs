@@ -125,6 +125,7 @@ const FILES: &[(&str, &str)] = &[
     ("document", include_str!("../figures/document.toml")),
     ("motion", include_str!("../figures/motion.toml")),
     ("stencil", include_str!("../figures/stencil.toml")),
+    ("cutfile", include_str!("../figures/cutfile.toml")),
 ];
 
 const SOURCES: &str = include_str!("../figures/sources.toml");
