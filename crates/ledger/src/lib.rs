@@ -130,6 +130,7 @@ const FILES: &[(&str, &str)] = &[
     ("stencil", include_str!("../figures/stencil.toml")),
     ("weather", include_str!("../figures/weather.toml")),
     ("days", include_str!("../figures/days.toml")),
+    ("cutfile", include_str!("../figures/cutfile.toml")),
 ];
 
 const SOURCES: &str = include_str!("../figures/sources.toml");
