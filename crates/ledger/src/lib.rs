@@ -123,6 +123,7 @@ const FILES: &[(&str, &str)] = &[
     ("setout", include_str!("../figures/setout.toml")),
     ("build", include_str!("../figures/build.toml")),
     ("paint", include_str!("../figures/paint.toml")),
+    ("crew", include_str!("../figures/crew.toml")),
     ("document", include_str!("../figures/document.toml")),
     ("motion", include_str!("../figures/motion.toml")),
 ];

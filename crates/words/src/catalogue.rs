@@ -53,8 +53,8 @@ macro_rules! files {
     };
 }
 
-const EN: &[(&str, &str)] = files!("en": "survey" "ground" "project" "children" "marking" "drawn" "footfall" "learning" "layout" "setout" "paint" "document" "planned" "motion" "screen" "cli");
-const ES: &[(&str, &str)] = files!("es": "survey" "ground" "project" "children" "marking" "drawn" "footfall" "learning" "layout" "setout" "paint" "document" "planned" "motion" "screen" "cli");
+const EN: &[(&str, &str)] = files!("en": "survey" "ground" "project" "children" "marking" "drawn" "footfall" "learning" "layout" "setout" "paint" "crew" "document" "planned" "motion" "screen" "cli");
+const ES: &[(&str, &str)] = files!("es": "survey" "ground" "project" "children" "marking" "drawn" "footfall" "learning" "layout" "setout" "paint" "crew" "document" "planned" "motion" "screen" "cli");
 
 /// Every sentence of one language.
 pub struct Catalogue {
