@@ -124,6 +124,7 @@ const FILES: &[(&str, &str)] = &[
     ("setout", include_str!("../figures/setout.toml")),
     ("build", include_str!("../figures/build.toml")),
     ("paint", include_str!("../figures/paint.toml")),
+    ("crew", include_str!("../figures/crew.toml")),
     ("document", include_str!("../figures/document.toml")),
     ("motion", include_str!("../figures/motion.toml")),
     ("games", include_str!("../figures/games.toml")),

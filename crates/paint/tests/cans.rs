@@ -1,5 +1,10 @@
 //! Cans against full enumeration and the table of made-up prices.
 
+#![allow(
+    clippy::expect_used,
+    reason = "clippy knows test functions, but not the helpers beside them"
+)]
+
 use paint::{Cover, Size, cheapest};
 use proptest::prelude::*;
 
