@@ -178,33 +178,25 @@ fn every_caution_speaks_of_the_ground_and_of_room() {
     let tongues = [
         (
             "en",
-            ["dry", "wet", "slip"],
-            [
-                "one ", "two ", "three ", "four ", "empty", "clear", "apart", "near",
-            ],
+            "dry,wet,slip",
+            "one ,two ,three ,four ,empty,clear,apart,nobody,outside,half way,start only,go when",
         ),
         (
             "es",
-            ["sec", "mojad", "resbal"],
-            [
-                "un niño", "uno ", "una ", "dos ", "tres ", "cuatro ", "vacío", "libre",
-            ],
+            "sec,mojad,resbal",
+            "un niño,uno ,una ,dos ,tres ,cuatro ,vacío,libre,nadie,fuera,un comprador",
         ),
     ];
     for game in shipped() {
         for (tongue, ground, room) in tongues {
             let watch = game.text(tongue).expect("a text").watch.to_lowercase();
-            let flies = game.activity != "walk";
+            let says = |words: &str| words.split(',').any(|word| watch.contains(word));
             assert!(
-                !flies || ground.iter().any(|word| watch.contains(word)),
+                game.activity == "walk" || says(ground),
                 "{}: {watch}",
                 game.name
             );
-            assert!(
-                room.iter().any(|word| watch.contains(word)),
-                "{}: {watch}",
-                game.name
-            );
+            assert!(says(room), "{}: {watch}", game.name);
         }
     }
 }
