@@ -4,6 +4,7 @@
 //! through the rooms, shows what was noticed, and lets all its files out in one go. No
 //! rule of the trade lives here.
 
+mod building;
 mod command;
 mod outcome;
 mod papers;

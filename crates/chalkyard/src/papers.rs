@@ -12,6 +12,7 @@ use rayon::prelude::*;
 use setout::SetOut;
 use words::Catalogue;
 
+use crate::building::Built;
 use crate::outcome::Fault;
 use crate::planning::{Class, Planned as Choice};
 use crate::survey::Surveyed;
@@ -83,7 +84,7 @@ pub fn plan(
     class: &Class,
     choice: &Choice,
     record: &Record,
-    setout: Option<&SetOut>,
+    built: Option<&Built>,
     large: bool,
 ) -> Result<Vec<Output>, Fault> {
     let project = &walked.project;
@@ -169,4 +170,74 @@ pub fn checks(project: &Project, setout: &SetOut) -> Output {
         text += &format!("{},{},,\n", asked.from, asked.to);
     }
     Output::new("out/checks.csv", text)
+}
+
+/// What a cutter reads: sheets and stencils, as DXF and as SVG.
+pub fn cut(project: &Project, built: &Built) -> Vec<Output> {
+    let catalogue = Catalogue::of(project.about.language);
+    let units = project.about.units;
+    let word = |key| catalogue.word(key);
+    let names = built
+        .stencils
+        .stencils
+        .iter()
+        .map(|one| {
+            let (motif, glyph) = match &one.motif {
+                stencil::Motif::Glyph(text) => ("glyph", text.as_str()),
+                other => (other.word(), ""),
+            };
+            let colours: Vec<String> = one
+                .colours
+                .iter()
+                .map(|colour| word(document::planned::painter::paint_key(*colour)))
+                .collect();
+            let shows = catalogue.say(&msg!("day-motif", motif = motif, glyph = glyph), units);
+            format!("{shows}, {}", colours.join(" + "))
+        })
+        .collect();
+    let texts = cutfile::Texts {
+        units: word("cut-units"),
+        square: word("cut-square"),
+        side_up: word("cut-side-up"),
+        names,
+    };
+    let files = cutfile::files(
+        &built.stencils,
+        &built.sheets,
+        &texts,
+        cutfile::Version::R2000,
+        &project.ledger,
+    );
+    files
+        .into_iter()
+        .map(|file| Output::new(&format!("out/cut/{}", file.name), file.bytes))
+        .collect()
+}
+
+/// Windows of the forecasts as a calendar file; none where no forecast has any.
+pub fn calendar(project: &Project, built: &Built) -> Option<Output> {
+    let catalogue = Catalogue::of(project.about.language);
+    let summary = catalogue.say(
+        &msg!("cut-window", name = &project.about.name),
+        project.about.units,
+    );
+    let description: Vec<String> = days::cautions(&project.ledger)
+        .iter()
+        .map(|caution| catalogue.say(caution, project.about.units))
+        .collect();
+    let entries: Vec<days::Entry> = built
+        .skies
+        .iter()
+        .flat_map(|sky| &sky.windows)
+        .filter(|window| window.verdict == days::Verdict::Fine)
+        .map(|window| days::Entry {
+            start: window.start,
+            end: window.end,
+            summary: summary.clone(),
+            description: description.join("\n"),
+        })
+        .collect();
+    let date = project.about.date.filter(|_| !entries.is_empty())?;
+    let text = days::calendar(&project.about.name, date, &entries);
+    Some(Output::new("out/painting-days.ics", text))
 }

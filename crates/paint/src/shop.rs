@@ -98,6 +98,20 @@ pub enum Unit {
     Litre,
 }
 
+impl Unit {
+    /// The word of files; `shop-unit-` and this word is its name in the catalogue.
+    pub fn word(self) -> &'static str {
+        match self {
+            Unit::Piece => "piece",
+            Unit::Pair => "pair",
+            Unit::Roll => "roll",
+            Unit::Bag => "bag",
+            Unit::Metre => "metre",
+            Unit::Litre => "litre",
+        }
+    }
+}
+
 /// One line of the list.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Line {
@@ -268,6 +282,17 @@ impl Item {
             Item::WashingWater => "washing-water",
             Item::FirstAid => "first-aid",
             Item::Thermometer => "thermometer",
+        }
+    }
+}
+
+impl Item {
+    /// What one unit holds, metres or kilograms, where a unit is more than one of them.
+    pub fn pack(self, ledger: &Ledger) -> Option<f64> {
+        match self {
+            Item::MaskingTape => Some(ledger.number(rule::TAPE_ROLL)),
+            Item::Grit => Some(ledger.number(rule::GRIT_BAG)),
+            _ => None,
         }
     }
 }

@@ -23,7 +23,10 @@ use std::fmt;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
-pub use build::{Build, KeyPoint, SetOut, Span, Tape, Third};
+pub use build::{
+    Build, Can, ColourPaint, Crew, CutLaid, CutPanel, CutSheet, Days, KeyPoint, Month, Opening,
+    SetOut, Shopping, Span, Stencil, Tape, Taped, Task, Thing, Third, Upkeep, Use, Waited, Window,
+};
 pub use children::{Ability, Child, Speeds};
 pub use footfall::{Footfall, Good, Route as Way};
 pub use ground::{Blocked, Ground, Position, Ring, Route};

@@ -75,7 +75,10 @@ pub fn new_folder(answers: &Answers, ledger: &Ledger) -> Noted<Option<Vec<Output
         Output::new("tape.csv", form.tape(&pairs)),
         Output::new("survey.toml", survey),
         Output::new("children.csv", form.children()),
-        Output::new("programme.toml", form.programme(&Programme::usual(form.units, ledger))),
+        Output::new(
+            "programme.toml",
+            form.programme(&Programme::usual(form.units, ledger)),
+        ),
     ]))
 }
 

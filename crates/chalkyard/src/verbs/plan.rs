@@ -13,12 +13,12 @@ use project::read::layout::Marking;
 use project::write::{Output, write};
 use serde_json::json;
 
+use crate::building;
 use crate::command::{Manner, Plan};
 use crate::outcome::{Fault, Outcome};
 use crate::papers;
 use crate::planning::{Class, Planned, choose, class, could, task};
 use crate::screens;
-use crate::setting::set_out;
 use crate::survey::{Surveyed, walk};
 use crate::tell::{Telling, tell_without_project};
 use crate::verbs::audit::judged;
@@ -97,11 +97,10 @@ pub fn plan(asked: &Plan, manner: Manner) -> Result<Outcome, Fault> {
     let laid: Vec<(&str, &Figure)> = std::iter::zip(&told.markings, &told.figures)
         .map(|(marking, figure)| (marking.name.as_str(), figure))
         .collect();
-    let setout = set_out(&walked, &laid, &mut notes);
+    let built = building::build(&walked, &laid, &mut notes);
     let mut record = record(&walked);
-    record.build = setout.as_ref().map(|setout| plan::Build {
-        setout: plan::SetOut::of(setout),
-    });
+    let names: Vec<&str> = laid.iter().map(|(name, _)| *name).collect();
+    record.build = built.as_ref().map(|built| building::record(built, &names));
     fill(&mut record, &walked, &class, &planned, &told);
     let before = last(dir);
     let text = record.to_json().map_err(|why| Fault(why.to_string()))?;
@@ -120,11 +119,13 @@ pub fn plan(asked: &Plan, manner: Manner) -> Result<Outcome, Fault> {
         &class,
         &planned,
         &record,
-        setout.as_ref(),
+        built.as_ref(),
         asked.large,
     )?);
-    if let Some(setout) = &setout {
-        outputs.push(papers::checks(project, setout));
+    if let Some(built) = &built {
+        outputs.push(papers::checks(project, &built.setout));
+        outputs.extend(papers::cut(project, built));
+        outputs.extend(papers::calendar(project, built));
     }
     outputs.extend(screens::pages(project, &class, &planned, &told));
     telling.notes(&notes);

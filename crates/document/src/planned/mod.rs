@@ -5,6 +5,7 @@
 //! drawing or PDF files. Nothing is reckoned here but counts of children
 //! (`suits`) and sums over the record.
 
+pub mod day;
 pub mod director;
 pub mod footprints;
 mod learned;
@@ -142,13 +143,32 @@ pub fn setout_papers(
     paper.press()
 }
 
+/// The paper for the painting day, the plan sheet as [`plan_drawing`] drew it.
+///
+/// # Errors
+/// [`Fault`]: ours, never the user's.
+pub fn day_papers(
+    sheet: &Sheet,
+    planned: &Planned,
+    drawn: &Drawn,
+    build: &day::Build,
+) -> Result<Vec<u8>, Fault> {
+    let mut paper = manuscript(sheet, "day", "page-kind-day");
+    day::write(&mut paper, sheet, planned, drawn, build);
+    paper.press()
+}
+
 /// The papers for the office: leave, risks, a letter home in both languages, upkeep.
 ///
 /// # Errors
 /// [`Fault`]: ours, never the user's.
-pub fn office_papers(sheet: &Sheet, planned: &Planned) -> Result<Vec<u8>, Fault> {
+pub fn office_papers(
+    sheet: &Sheet,
+    planned: &Planned,
+    upkeep: Option<&::paint::Upkeep>,
+) -> Result<Vec<u8>, Fault> {
     let mut paper = manuscript(sheet, "office", "page-kind-office");
-    office::write(&mut paper, sheet, planned);
+    office::write(&mut paper, sheet, planned, upkeep);
     paper.press()
 }
 

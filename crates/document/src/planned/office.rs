@@ -12,7 +12,12 @@ use crate::sheet::Sheet;
 use crate::typeset::{Column, Manuscript, string};
 
 /// Writes all of them, each on pages of its own.
-pub fn write(paper: &mut Manuscript, sheet: &Sheet, planned: &Planned) {
+pub fn write(
+    paper: &mut Manuscript,
+    sheet: &Sheet,
+    planned: &Planned,
+    upkeep: Option<&::paint::Upkeep>,
+) {
     leave(paper, sheet, planned);
     paper.page_break();
     risks(paper, sheet, planned);
@@ -24,7 +29,7 @@ pub fn write(paper: &mut Manuscript, sheet: &Sheet, planned: &Planned) {
         paper.code("]");
     }
     paper.page_break();
-    log(paper, sheet, planned);
+    log(paper, sheet, planned, upkeep);
 }
 
 /// The two languages, the project's first: a letter goes home in both.
@@ -339,7 +344,7 @@ fn letter(paper: &mut Manuscript, sheet: &Sheet, planned: &Planned) {
 const ENTRIES: usize = 10;
 
 /// Who looks at the paint when, and what was done.
-fn log(paper: &mut Manuscript, sheet: &Sheet, planned: &Planned) {
+fn log(paper: &mut Manuscript, sheet: &Sheet, planned: &Planned, upkeep: Option<&::paint::Upkeep>) {
     paper.heading(1, &sheet.say(msg!("office-log-title", name = sheet.name)));
     paper.paragraph(&sheet.word("office-log-when"));
     paper.list(
@@ -355,6 +360,17 @@ fn log(paper: &mut Manuscript, sheet: &Sheet, planned: &Planned) {
         ),
         false,
     );
+    if let Some(upkeep) = upkeep {
+        paper.paragraph(&sheet.say(msg!(
+            "office-log-years",
+            months = Fact::Number(upkeep.every, 0),
+            known = if upkeep.annual.is_some() { "yes" } else { "no" },
+            cost = upkeep.annual.map_or_else(String::new, |cost| {
+                words::money(sheet, cost, planned.money)
+            }),
+            years = u64::from(upkeep.years),
+        )));
+    }
     paper.heading(2, &sheet.word("office-log-look"));
     paper.lead(&sheet.word("office-log-score"));
     let blank = || "____".to_owned();

@@ -25,6 +25,22 @@ pub fn write(
     setout: &SetOut,
 ) {
     paper.heading(1, &sheet.say(msg!("page-setout-title", name = sheet.name)));
+    let (scene, says) = map(sheet, drawn, setout);
+    hands(paper, sheet, setout);
+    paper.plate(&scene, &says);
+    figures(paper, sheet, planned, setout);
+    instead(paper, sheet, setout);
+}
+
+/// The same without head and map, for a paper that has its own.
+pub fn body(paper: &mut Manuscript, sheet: &Sheet, planned: &Planned, setout: &SetOut) {
+    hands(paper, sheet, setout);
+    figures(paper, sheet, planned, setout);
+    instead(paper, sheet, setout);
+}
+
+/// How to hold the tapes, and the walk.
+fn hands(paper: &mut Manuscript, sheet: &Sheet, setout: &SetOut) {
     paper.care(
         &sheet.word("doc-take-care"),
         &[
@@ -55,10 +71,6 @@ pub fn write(
         )
     )));
     walk(paper, sheet, setout);
-    let (scene, says) = map(sheet, drawn, setout);
-    paper.plate(&scene, &says);
-    figures(paper, sheet, planned, setout);
-    instead(paper, sheet, setout);
 }
 
 fn base(setout: &SetOut, number: usize) -> &str {
@@ -213,7 +225,7 @@ fn feature(sheet: &Sheet, feature: &Feature) -> String {
 }
 
 /// The plan sheet with bases and key points on it.
-fn map(sheet: &Sheet, drawn: &Drawn, setout: &SetOut) -> (Scene, String) {
+pub fn map(sheet: &Sheet, drawn: &Drawn, setout: &SetOut) -> (Scene, String) {
     let (mut scene, view) = (drawn.scene.clone(), drawn.layout.view);
     let caps = sheet.caps();
     let spot = |at: Coord<f64>| view.at(at);

@@ -85,9 +85,15 @@ pub fn building(table: Table, units: Units, ledger: &Ledger, desk: &mut Desk) ->
     let materials = Material::ALL.map(|material| (material.word(), material));
     if let Some(material) = table.word("material", &materials, desk) {
         building.material = material.value;
-        building.tool = material.value.tools().first().copied().unwrap_or(Tool::Knife);
+        building.tool = material
+            .value
+            .tools()
+            .first()
+            .copied()
+            .unwrap_or(Tool::Knife);
     }
-    let tools = [Tool::Knife, Tool::Laser, Tool::Router, Tool::Jigsaw].map(|tool| (tool.word(), tool));
+    let tools =
+        [Tool::Knife, Tool::Laser, Tool::Router, Tool::Jigsaw].map(|tool| (tool.word(), tool));
     if let Some(tool) = table.word("tool", &tools, desk) {
         let fitting = building.material.tools();
         if fitting.contains(&tool.value) {
@@ -104,7 +110,10 @@ pub fn building(table: Table, units: Units, ledger: &Ledger, desk: &mut Desk) ->
                 )
                 .expected(msg!(
                     "one-of",
-                    names = fitting.iter().map(|tool| tool.word().to_owned()).collect::<Vec<_>>()
+                    names = fitting
+                        .iter()
+                        .map(|tool| tool.word().to_owned())
+                        .collect::<Vec<_>>()
                 )),
             );
         }
@@ -131,7 +140,9 @@ pub fn building(table: Table, units: Units, ledger: &Ledger, desk: &mut Desk) ->
     building.practised = table
         .truth("practised", desk)
         .is_some_and(|practised| practised.value);
-    building.wheels = table.truth("wheels", desk).is_some_and(|wheels| wheels.value);
+    building.wheels = table
+        .truth("wheels", desk)
+        .is_some_and(|wheels| wheels.value);
     table.finish(desk);
     building
 }

@@ -15,6 +15,7 @@ mod network;
 mod overrides;
 pub mod package;
 pub mod programme;
+pub mod skies;
 pub mod surveyed;
 mod syntax;
 mod table;
@@ -38,6 +39,7 @@ use crate::read::class::Class;
 use crate::read::files::Source;
 use crate::read::layout::{Layout, Makers, Marking};
 use crate::read::programme::Programme;
+use crate::read::skies::Sky;
 use crate::read::surveyed::Surveyed;
 use crate::read::trials::Trial;
 
@@ -69,6 +71,8 @@ pub struct Project {
     pub trials: Vec<Trial>,
     /// What check tapes read at the set-out.
     pub checks: Vec<setout::Reading>,
+    /// Hourly weather, by file.
+    pub skies: Vec<Sky>,
     /// The files that were read, for notes that point into them.
     pub files: Sheaf,
 }
@@ -199,6 +203,7 @@ pub fn read(dir: &Path) -> Noted<Option<Project>> {
         checks::checks(&source, about.units, &ledger, &mut notes)
     });
     let layout = laid.markings;
+    let skies = skies::skies(dir, &mut files, &mut notes);
     drop_echoes(&mut notes, &files);
     sort(&mut notes);
     let project = Project {
@@ -213,6 +218,7 @@ pub fn read(dir: &Path) -> Noted<Option<Project>> {
         layout,
         trials,
         checks,
+        skies,
         files,
     };
     Noted {

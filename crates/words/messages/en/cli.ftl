@@ -24,6 +24,7 @@ check-setout = { $off ->
  }
 checks-csv-head = Copy this file into the project folder, fill in what the check tapes read, and run `chalkyard check`.
 checks-no-layout = there are check readings, but no layout that they could be held against
+build-panel-left = { $panels } fit on no sheet: cut them from a larger one, or ask for smaller panels
 survey-told-yard = The yard is { $area }, give or take { $doubt }.
 survey-told-free = Free to paint: { $area }.
 told-written = written: { $file }

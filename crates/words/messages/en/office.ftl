@@ -135,6 +135,10 @@ office-log-half = Every six months: score each marking below. Take the picture f
 office-log-winter = After winter, and after anybody has dug, driven or cleaned there: score again.
 office-log-close = Close a marking at once where it is slippery when wet, or lifts where feet land.
 office-log-refresh = Paint again when less than 70 % of it is left, when it stands out too little from the ground, or where an edge lifts by more than 5 mm.
+office-log-years = Feet wear paint: about { $months } months after painting 70 % of it is left. { $known ->
+    [yes] Painting and refreshing cost about { $cost } a year over { $years } years, at the prices that are known.
+   *[no] Prices are missing, so nobody can say what a year costs.
+ }
 office-log-look = Score
 office-log-score = 0 good, 1 worn a little, 2 mend this season, 3 close now. Seen from 6 m; edges sharp; nothing lifts; grips when wet; no cracks.
 office-column-seen = seen

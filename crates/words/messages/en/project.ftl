@@ -288,6 +288,7 @@ trial-activity = `{ $activity }` is not done on this figure
 build-hours = the crew would end before it begins
 build-hours-mend = write hours of the clock, as from = 9 and until = 15.5
 build-tool = a { $tool } does not cut { $material }
+weather-unreadable = { $file } cannot be read, or is larger than any year of hours
 tape-blank = { $count ->
     [one] one row has its points and no reading yet
    *[other] { $count } rows have their points and no reading yet

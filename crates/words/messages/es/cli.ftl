@@ -24,6 +24,7 @@ check-setout = { $off ->
  }
 checks-csv-head = Copie este archivo a la carpeta del proyecto, anote lo que marcan las cintas de comprobación y ejecute `chalkyard check`.
 checks-no-layout = hay lecturas de comprobación, pero ninguna disposición con la que compararlas
+build-panel-left = { $panels } no caben en ninguna plancha: córtelas de una mayor o pida paneles menores
 survey-told-yard = El patio mide { $area }, con un margen de { $doubt }.
 survey-told-free = Libre para pintar: { $area }.
 told-written = escrito: { $file }

@@ -135,6 +135,10 @@ office-log-half = Cada seis meses: puntuar cada marca aquí abajo. Hacer la foto
 office-log-winter = Después del invierno, y si alguien ha cavado, conducido o limpiado allí: puntuar otra vez.
 office-log-close = Cierre enseguida una marca que resbala en mojado o que se levanta donde caen los pies.
 office-log-refresh = Pinte de nuevo cuando quede menos del 70 %, cuando se distinga poco del suelo o cuando un borde se levante más de 5 mm.
+office-log-years = Los pies gastan la pintura: unos { $months } meses después queda el 70 %. { $known ->
+    [yes] Pintar y refrescar cuesta unos { $cost } al año en { $years } años, con los precios conocidos.
+   *[no] Faltan precios, así que nadie puede decir cuánto cuesta un año.
+ }
 office-log-look = Puntos
 office-log-score = 0 bien, 1 algo gastada, 2 reparar esta temporada, 3 cerrar ya. Se ve a 6 m; bordes nítidos; nada se levanta; agarra en mojado; sin grietas.
 office-column-seen = se ve

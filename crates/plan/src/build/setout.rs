@@ -1,17 +1,10 @@
-//! The `build` key.
+//! `build.setout`: how the markings come to lie where they were planned.
 
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
 use crate::round::millionth;
 use crate::survey::Ellipse;
-
-/// What the people who build need.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
-pub struct Build {
-    /// How the markings come to lie where they were planned.
-    pub setout: SetOut,
-}
 
 /// The set-out of all markings.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
