@@ -134,6 +134,23 @@ fn the_ground_is_read_or_stood_for_or_unknown() {
     assert_eq!((margin[12], margin[13]), (Some(12.0), Some(1.0)));
 }
 
+#[test]
+fn every_rule_light_and_caution_has_its_words() {
+    let keys = [Rule::DEMANDED.as_slice(), &Rule::WANTED].concat();
+    let lights = days::Light::ALL.map(days::Light::word);
+    let cautions = days::cautions(&common::ledger());
+    for language in words::Language::ALL {
+        let catalogue = words::Catalogue::of(language);
+        for key in keys.iter().map(|rule| rule.word()).chain(lights) {
+            assert!(catalogue.has(key), "{key}");
+        }
+        for caution in &cautions {
+            let said = catalogue.say(caution, unit::Units::Metres);
+            assert!(!said.contains("days-") && !said.contains("{$"), "{said}");
+        }
+    }
+}
+
 proptest! {
     /// To know less never makes an hour fine, nor a broken rule kept.
     #[test]

@@ -7,6 +7,7 @@ use common::{air, fair, job, ledger, limits};
 use days::{Entry, Rule, Verdict, Window, calendar, drying, scale, windows};
 use jiff::civil::{DateTime, date};
 use note::Noted;
+use proptest::prelude::*;
 use weather::Weather;
 
 fn found(weather: &Weather, hours: usize, coats: usize) -> Noted<Vec<Window>> {
@@ -184,4 +185,40 @@ fn the_same_windows_give_the_same_bytes() {
     let once = calendar("Tern Street", date(2026, 9, 1), &entries());
     let again = calendar("Tern Street", date(2026, 9, 1), &entries());
     assert_eq!(once, again);
+}
+
+/// The text of a property, lines joined and escapes undone (RFC 5545, 3.1 and 3.3.11).
+fn read_back(file: &str, key: &str) -> String {
+    let joined = file.replace("\r\n ", "");
+    let line = joined.split("\r\n").find_map(|line| line.strip_prefix(key));
+    let mut escaped = line.expect("the property").chars();
+    let mut text = String::new();
+    while let Some(c) = escaped.next() {
+        text.push(match c {
+            '\\' => match escaped.next() {
+                Some('n') => '\n',
+                other => other.expect("something escaped"),
+            },
+            c => c,
+        });
+    }
+    text
+}
+
+proptest! {
+    /// Whatever a project and its words are, the lines are short and the words come back.
+    #[test]
+    fn any_words_come_back_from_the_file(project in "\\PC{0,90}", words in "[\\PC\n\r\t \\\\;,:ñ\u{3000}\u{7}]{0,300}") {
+        let entry = Entry {
+            start: day(2, 8),
+            end: day(2, 9),
+            summary: words.clone(),
+            description: String::new(),
+        };
+        let file = calendar(&project, date(2026, 9, 1), &[entry]);
+        prop_assert!(file.split("\r\n").all(|line| line.len() <= 75), "{file}");
+        let kept = words.replace("\r\n", "\n");
+        let kept: String = kept.chars().filter(|c| !c.is_control() || "\n\t".contains(*c)).collect();
+        prop_assert_eq!(read_back(&file, "SUMMARY:"), kept);
+    }
 }

@@ -9,7 +9,8 @@ use crate::{epw, table, tmy3};
 
 /// Reads a file of hourly weather: EPW, TMY3 or our own table, told apart by what stands
 /// in it. `name` is what the user calls the file. `None` where no hour could be read; a
-/// file with errors gives what could be read, and a note for each slip.
+/// file with errors gives what could be read, and a note for each slip. Places are bytes of
+/// the text without a byte-order mark.
 pub fn read(name: &str, text: &str) -> Noted<Option<Weather>> {
     let text = text.strip_prefix('\u{feff}').unwrap_or(text);
     let mut faults = Faults::new(name);
@@ -44,6 +45,9 @@ impl Sheet {
         }
         let rows: Vec<Hour> = self.rows.into_iter().filter_map(|(_, hour)| hour).collect();
         missing(&rows, faults);
+        if self.span == Span::TypicalYear && YEAR.contains(&rows.len()) {
+            never_rains(&rows, faults);
+        }
         (!rows.is_empty()).then_some(Weather {
             place,
             span: self.span,
@@ -136,5 +140,16 @@ fn missing(rows: &[Hour], faults: &mut Faults) {
                 ),
             ));
         }
+    }
+}
+
+/// Tells a year without a drop: makers of files write 0 where rain was not measured.
+fn never_rains(rows: &[Hour], faults: &mut Faults) {
+    let mut known = rows.iter().filter_map(|hour| hour.rain).peekable();
+    if known.peek().is_some() && known.all(|rain| rain <= 0.0) {
+        faults.tell(
+            Note::warning(faults.whole(), msg!("weather-never-rains"))
+                .mend(msg!("weather-never-rains-mend")),
+        );
     }
 }

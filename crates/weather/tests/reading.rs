@@ -298,11 +298,38 @@ fn bytes_of_before_utf8_are_text_too() {
 fn a_walk_through_the_hours_stops_at_a_gap_and_crosses_the_turn_of_a_typical_year() {
     let year = "month,day,hour,rain_mm,temperature_c\n1,1,1,1,1\n1,1,2,2,1\n12,31,24,3,1\n";
     let weather = read("w.csv", year).value.expect("weather");
-    let rain = |at, way| -> Vec<f64> { weather.from(at, way).filter_map(|h| h.rain).collect() };
+    let rain = |at, way| -> Vec<f64> { weather.walk(at, way).filter_map(|h| h.rain).collect() };
     assert_eq!(rain(0, Way::Back), [3.0]);
     assert_eq!(rain(2, Way::On), [1.0, 2.0]);
     assert_eq!(rain(1, Way::On), [0.0; 0]);
-    assert_eq!(weather.from(9, Way::On).count(), 0);
+    assert_eq!(weather.walk(9, Way::On).count(), 0);
+}
+
+#[test]
+fn a_year_without_a_drop_is_doubted() {
+    let year = |rain: &dyn Fn(usize) -> &'static str| {
+        let mut text =
+            "month,day,hour,temperature_c,humidity_percent,wind_m_s,rain_mm\n".to_owned();
+        for (month, days) in [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31]
+            .into_iter()
+            .enumerate()
+        {
+            for (day, hour) in (1..=days).flat_map(|day| (1..=24).map(move |hour| (day, hour))) {
+                text += &format!("{},{day},{hour},9,50,1,{}\n", month + 1, rain(day * hour));
+            }
+        }
+        told(&text)
+    };
+    let doubt = "w.csv:1:1 warning: no hour of this year has rain: it may not have been measured / mend: compare \
+                 with what people know of the place; if it does rain there, take the rain column as unknown: \
+                 leave its cells empty";
+    assert_eq!(year(&|_| "0"), [doubt]);
+    assert!(year(&|at| if at == 744 { "0.1" } else { "0" }).is_empty());
+    let unknown = year(&|_| "");
+    assert!(
+        unknown.len() == 1 && unknown[0].contains("rain_mm is not known in 8760"),
+        "{unknown:?}"
+    );
 }
 
 proptest::proptest! {
