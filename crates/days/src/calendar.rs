@@ -1,10 +1,10 @@
 //! A calendar file of windows (RFC 5545), for any calendar program.
 //!
 //! Times are the yard's wall clock ("floating"): who opens the file elsewhere sees the hour
-//! that is meant in the yard. The library would put in the clock's time and a random name
-//! where an event lacks them; ours never lacks them, so the same windows give the same bytes.
+//! that is meant in the yard. Written here: a library was tried and folded the last piece
+//! of a line at 76 octets, and it brings a clock and random names into a room that must have
+//! neither. The files are read back by another library in `outside/`.
 
-use icalendar::{Calendar, Component, Event, Property};
 use jiff::civil::{Date, DateTime};
 
 /// One entry; its words are the caller's.
@@ -24,14 +24,15 @@ pub struct Entry {
 /// project's, and stands as the time of making; the same `project` and start give an entry
 /// the same identity, so that a new file replaces an old one's entries.
 pub fn calendar(project: &str, date: Date, entries: &[Entry]) -> String {
-    let mut calendar = Calendar::empty();
-    for (key, value) in [
-        ("VERSION", "2.0"),
-        ("PRODID", "-//Chalkyard//days//EN"),
-        ("CALSCALE", "GREGORIAN"),
-        ("METHOD", "PUBLISH"),
+    let mut file = String::new();
+    for fixed in [
+        "BEGIN:VCALENDAR",
+        "VERSION:2.0",
+        "PRODID:-//Chalkyard//days//EN",
+        "CALSCALE:GREGORIAN",
+        "METHOD:PUBLISH",
     ] {
-        calendar.append_property(Property::new(key, value));
+        line(&mut file, fixed);
     }
     let stamp = written(date.at(0, 0, 0, 0));
     for (at, entry) in entries.iter().enumerate() {
@@ -40,20 +41,39 @@ pub fn calendar(project: &str, date: Date, entries: &[Entry]) -> String {
             .iter()
             .filter(|other| other.start == entry.start)
             .count();
-        let mut event = Event::new();
-        event
-            .uid(&format!(
-                "{start}-{before}-{}@chalkyard.invalid",
-                slug(project)
-            ))
-            .add_property("DTSTAMP", format!("{stamp}Z"))
-            .add_property("DTSTART", start)
-            .add_property("DTEND", written(entry.end))
-            .summary(&plain(&entry.summary))
-            .description(&plain(&entry.description));
-        calendar.push(event.done());
+        let name = slug(project);
+        for property in [
+            "BEGIN:VEVENT".to_owned(),
+            format!("UID:{start}-{before}-{name}@chalkyard.invalid"),
+            format!("DTSTAMP:{stamp}Z"),
+            format!("DTSTART:{start}"),
+            format!("DTEND:{}", written(entry.end)),
+            format!("SUMMARY:{}", escaped(&entry.summary)),
+            format!("DESCRIPTION:{}", escaped(&entry.description)),
+            "END:VEVENT".to_owned(),
+        ] {
+            line(&mut file, &property);
+        }
     }
-    format!("{calendar}")
+    line(&mut file, "END:VCALENDAR");
+    file
+}
+
+/// Octets of a line without its end (RFC 5545, 3.1).
+const LONGEST: usize = 75;
+
+/// Adds a line, folded between characters where it is too long.
+fn line(file: &mut String, content: &str) {
+    let mut octets = 0;
+    for c in content.chars() {
+        if octets + c.len_utf8() > LONGEST {
+            file.push_str("\r\n ");
+            octets = 1;
+        }
+        file.push(c);
+        octets += c.len_utf8();
+    }
+    file.push_str("\r\n");
 }
 
 /// As RFC 5545 writes a time.
@@ -82,10 +102,18 @@ fn slug(name: &str) -> String {
         .collect()
 }
 
-/// Without the control characters that a text must not hold; line ends as one kind.
-fn plain(text: &str) -> String {
-    text.replace("\r\n", "\n")
-        .chars()
-        .filter(|c| !c.is_control() || matches!(c, '\n' | '\t'))
-        .collect()
+/// A text as RFC 5545, 3.3.11, writes it: without the control characters that it must not
+/// hold, line ends as one kind.
+fn escaped(text: &str) -> String {
+    let mut out = String::new();
+    for c in text.replace("\r\n", "\n").chars() {
+        match c {
+            '\n' => out.push_str("\\n"),
+            '\\' | ';' | ',' => out.extend(['\\', c]),
+            '\t' => out.push(c),
+            c if c.is_control() => {}
+            c => out.push(c),
+        }
+    }
+    out
 }

@@ -192,7 +192,7 @@ fn for_hours(
     let mut seen = 0;
     let found = Verdict::all(
         weather
-            .from(at, way)
+            .walk(at, way)
             .take(hours)
             .inspect(|_| seen += 1)
             .map(|hour| Verdict::of(kept(hour))),

@@ -179,7 +179,7 @@ impl Reading<'_> {
         // The children's day may pass into a slower night.
         let mut hours = drying(slowest, self.ledger).children.ceil() as usize;
         let last = run.first + run.hours - 1;
-        let after = |hours| self.weather.from(last, Way::On).take(hours);
+        let after = |hours| self.weather.walk(last, Way::On).take(hours);
         let (after_slowest, _) = self.slowest(after(hours));
         let slowest = slowest.max(after_slowest);
         let drying = drying(slowest, self.ledger);

@@ -26,7 +26,7 @@ pub(crate) fn lines(text: &str, comments: bool) -> impl Iterator<Item = (usize, 
         })
         .filter(move |(_, line)| {
             let line = line.trim_start();
-            !line.is_empty() && !(comments && line.starts_with('#'))
+            !(line.is_empty() || comments && line.starts_with('#'))
         })
 }
 

@@ -9,8 +9,9 @@ use note::{Note, msg};
 
 use crate::cells::{lines, split};
 use crate::faults::Faults;
-use crate::hour::{Hour, Site, Span, Stamp, Weather};
+use crate::hour::{Hour, Site, Span, Stamp};
 use crate::quantity::{Column, Quantity};
+use crate::read::Sheet;
 
 const LAST_OF_HEADER: &str = "DATA PERIODS";
 
@@ -43,7 +44,7 @@ const FIELDS: [(usize, Column); 6] = [
 const LEAST: usize = 22;
 
 /// `None` where the header does not end.
-pub(crate) fn read(text: &str, faults: &mut Faults) -> Option<Weather> {
+pub(crate) fn read(text: &str, faults: &mut Faults) -> Option<Sheet> {
     let mut lines = lines(text, false);
     let place = lines
         .next()
@@ -59,9 +60,9 @@ pub(crate) fn read(text: &str, faults: &mut Faults) -> Option<Weather> {
         return None;
     }
     let rows = lines
-        .filter_map(|(start, line)| row(start, line, faults))
+        .map(|(start, line)| (faults.line(start, line), row(start, line, faults)))
         .collect();
-    Some(Weather {
+    Some(Sheet {
         place,
         span: Span::TypicalYear,
         rows,

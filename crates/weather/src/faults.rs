@@ -46,10 +46,6 @@ impl Faults {
         Place::new(&self.file, start, start + line.len())
     }
 
-    pub(crate) fn has_errors(&self) -> bool {
-        note::any_error(&self.notes)
-    }
-
     /// Tells a slip that stands alone.
     pub(crate) fn tell(&mut self, note: Note) {
         self.notes.push(note);

@@ -23,8 +23,6 @@ ledger::figures! {
     pub DUST_REST = "weather.dust_rest";
     /// Upper ends of the classes of the air quality index.
     pub INDEX_ENDS = "weather.index_ends";
-    /// More rain in an hour is doubtful, mm.
-    pub RAIN_ODD = "weather.rain_odd";
 }
 
 /// The first `N` numbers of a figure.

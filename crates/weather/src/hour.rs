@@ -133,7 +133,7 @@ pub struct Weather {
 impl Weather {
     /// The hours after row `at` (`Way::On`) or before it, nearest first, for as long as
     /// each follows the other without a gap. A typical year goes round for ever.
-    pub fn from(&self, at: usize, way: Way) -> impl Iterator<Item = &Hour> {
+    pub fn walk(&self, at: usize, way: Way) -> impl Iterator<Item = &Hour> {
         let mut at = at;
         std::iter::from_fn(move || {
             let next = self.step(at, way)?;

@@ -93,7 +93,7 @@ impl Quantity {
 }
 
 /// A column that a file may have: whose value `v` is `v * times + plus` in the house's unit.
-#[derive(Clone, Copy, Debug)]
+#[derive(Clone, Copy, Debug, PartialEq)]
 pub(crate) struct Column {
     pub name: &'static str,
     pub quantity: Quantity,

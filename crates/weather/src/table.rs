@@ -10,11 +10,12 @@ use note::{Note, Place, msg};
 
 use crate::cells::{Cell, lines, split};
 use crate::faults::Faults;
-use crate::hour::{Hour, Site, Span, Stamp, Weather};
+use crate::hour::{Hour, Site, Span, Stamp};
 use crate::quantity::{Column, Quantity};
+use crate::read::Sheet;
 
 /// The international foot, inch and mile, and Fahrenheit's degree: exact by definition.
-const COLUMNS: [Column; 17] = [
+const COLUMNS: [Column; 16] = [
     Column::plain("temperature_c", Quantity::Temperature, None),
     Column::scaled(
         "temperature_f",
@@ -36,10 +37,12 @@ const COLUMNS: [Column; 17] = [
     Column::plain("uv_index", Quantity::Uv, None),
     Column::plain("pm25_ug_m3", Quantity::Pm25, None),
     Column::plain("aqi", Quantity::Aqi, None),
-    // Kept for what only a person reads.
-    Column::plain(NOTE, Quantity::Aqi, None),
 ];
 
+/// A header that serves most.
+const HEADER: &str = "time,temperature_c,dew_point_c,wind_m_s,rain_mm";
+
+/// What only a person reads.
 const NOTE: &str = "note";
 const TIME: [&str; 1] = ["time"];
 const DAY: [&str; 3] = ["month", "day", "hour"];
@@ -52,30 +55,25 @@ enum Meaning {
     Nothing,
 }
 
-impl PartialEq for Column {
-    fn eq(&self, other: &Column) -> bool {
-        self.name == other.name
-    }
-}
-
 /// Every column that the table may have, for the format reference.
 pub fn columns() -> Vec<&'static str> {
     let values = COLUMNS.iter().map(|column| column.name);
-    TIME.into_iter().chain(DAY).chain(values).collect()
+    TIME.into_iter()
+        .chain(DAY)
+        .chain(values)
+        .chain([NOTE])
+        .collect()
 }
 
 /// `None` where the header leaves no way to read a row.
-pub(crate) fn read(text: &str, faults: &mut Faults) -> Option<Weather> {
+pub(crate) fn read(text: &str, faults: &mut Faults) -> Option<Sheet> {
     let mut lines = lines(text, true);
     let Some((start, line)) = lines.next() else {
         let note = Note::error(
             faults.whole(),
             msg!("table-empty", file = faults.name().to_owned()),
         )
-        .expected(msg!(
-            "table-header",
-            header = "time,temperature_c,dew_point_c,wind_m_s,rain_mm"
-        ));
+        .expected(msg!("table-header", header = HEADER));
         faults.tell(note);
         return None;
     };
@@ -90,27 +88,13 @@ pub(crate) fn read(text: &str, faults: &mut Faults) -> Option<Weather> {
         false => Span::TypicalYear,
     };
     let rows = lines
-        .filter_map(|(start, line)| {
-            let cells = split(line, start, mark);
-            if let Some(spare) = cells[meanings.len().min(cells.len())..]
-                .iter()
-                .find(|cell| !cell.text.is_empty())
-            {
-                let note = Note::error(
-                    faults.at(spare),
-                    msg!(
-                        "row-too-long",
-                        cells = cells.len(),
-                        columns = meanings.len()
-                    ),
-                );
-                faults.tell_like("", note);
-                return None;
-            }
-            row(&meanings, &cells, faults.line(start, line), faults)
+        .map(|(start, line)| {
+            let whole = faults.line(start, line);
+            let hour = row(&meanings, &split(line, start, mark), &whole, faults);
+            (whole, hour)
         })
         .collect();
-    Some(Weather {
+    Some(Sheet {
         place: Site::default(),
         span,
         rows,
@@ -148,41 +132,40 @@ fn header_of(header: &[Cell], whole: Place, faults: &mut Faults) -> Option<Vec<M
         }
         meanings.push(meaning);
     }
-    // A column that stands there with a slip in its name has been told.
-    if sound {
-        let dated = meanings.contains(&Meaning::When(TIME[0]));
-        let needed: &[&str] = if dated { &TIME } else { &DAY };
-        let typical = DAY
-            .iter()
-            .any(|name| meanings.contains(&Meaning::When(name)));
-        if dated && typical {
-            faults.tell(
-                Note::error(whole.clone(), msg!("weather-two-clocks"))
-                    .mend(msg!("weather-two-clocks-mend")),
-            );
-            sound = false;
-        }
-        let asked = if typical { needed } else { &TIME };
-        let mut lacking: Vec<&'static str> = asked
-            .iter()
-            .copied()
-            .filter(|name| !meanings.contains(&Meaning::When(name)))
-            .collect();
-        let warm = |m: &Meaning| matches!(m, Meaning::Value(c) if c.quantity == Quantity::Temperature && c.name != NOTE);
-        if !meanings.iter().any(warm) {
-            lacking.push(Quantity::Temperature.column());
-        }
-        for name in lacking {
-            faults.tell(
-                Note::error(whole.clone(), msg!("column-missing", column = name)).expected(msg!(
-                    "table-header",
-                    header = "time,temperature_c,dew_point_c,wind_m_s,rain_mm"
-                )),
-            );
-            sound = false;
-        }
+    // Where a column has a slip in its name, that is told, and not that it is lacking.
+    (sound && complete(&meanings, &whole, faults)).then_some(meanings)
+}
+
+/// Whether the header tells the time in one way and the temperature; what it lacks is told.
+fn complete(meanings: &[Meaning], whole: &Place, faults: &mut Faults) -> bool {
+    let has = |name: &&'static str| meanings.contains(&Meaning::When(name));
+    let (dated, typical) = (TIME.iter().any(has), DAY.iter().any(has));
+    if dated && typical {
+        faults.tell(
+            Note::error(whole.clone(), msg!("weather-two-clocks"))
+                .mend(msg!("weather-two-clocks-mend")),
+        );
     }
-    sound.then_some(meanings)
+    let asked: &[&'static str] = match typical && !dated {
+        true => &DAY,
+        false => &TIME,
+    };
+    let mut lacking = asked.to_vec();
+    lacking.retain(|name| !has(name));
+    let warm = Quantity::Temperature;
+    if !meanings
+        .iter()
+        .any(|meaning| matches!(meaning, Meaning::Value(column) if column.quantity == warm))
+    {
+        lacking.push(warm.column());
+    }
+    for name in &lacking {
+        faults.tell(
+            Note::error(whole.clone(), msg!("column-missing", column = *name))
+                .expected(msg!("table-header", header = HEADER)),
+        );
+    }
+    lacking.is_empty() && !(dated && typical)
 }
 
 /// One quantity in two units is twice the same.
@@ -216,7 +199,20 @@ fn nearest(name: &str) -> Option<&'static str> {
         .map(|(_, known)| known)
 }
 
-fn row(meanings: &[Meaning], cells: &[Cell], whole: Place, faults: &mut Faults) -> Option<Hour> {
+fn row(meanings: &[Meaning], cells: &[Cell], whole: &Place, faults: &mut Faults) -> Option<Hour> {
+    let mut spare = cells.iter().skip(meanings.len());
+    if let Some(spare) = spare.find(|cell| !cell.text.is_empty()) {
+        let note = Note::error(
+            faults.at(spare),
+            msg!(
+                "row-too-long",
+                cells = cells.len(),
+                columns = meanings.len()
+            ),
+        );
+        faults.tell_like("", note);
+        return None;
+    }
     let cell = |name: &'static str| {
         let at = meanings.iter().position(|m| *m == Meaning::When(name))?;
         cells.get(at)
@@ -234,7 +230,7 @@ fn row(meanings: &[Meaning], cells: &[Cell], whole: Place, faults: &mut Faults) 
                     let found = DAY.map(|name| cell(name).map_or("", |cell| cell.text));
                     faults.tell_like(
                         "",
-                        Note::error(whole, msg!("weather-date", found = found.join(" ")))
+                        Note::error(whole.clone(), msg!("weather-date", found = found.join(" ")))
                             .expected(msg!("weather-want-month-day-hour")),
                     );
                     return None;

@@ -8,8 +8,9 @@ use note::{Note, msg};
 
 use crate::cells::{Cell, lines, split};
 use crate::faults::Faults;
-use crate::hour::{Hour, Site, Span, Stamp, Weather};
+use crate::hour::{Hour, Site, Span, Stamp};
 use crate::quantity::{Column, Quantity};
+use crate::read::Sheet;
 
 pub(crate) const DATE: &str = "Date (MM/DD/YYYY)";
 const TIME: &str = "Time (HH:MM)";
@@ -25,7 +26,7 @@ const COLUMNS: [Column; 6] = [
 ];
 
 /// `None` where the header leaves no way to read a row.
-pub(crate) fn read(text: &str, faults: &mut Faults) -> Option<Weather> {
+pub(crate) fn read(text: &str, faults: &mut Faults) -> Option<Sheet> {
     let mut lines = lines(text, false);
     let (start, line) = lines.next()?;
     let place = site(&split(line, start, ','));
@@ -55,33 +56,37 @@ pub(crate) fn read(text: &str, faults: &mut Faults) -> Option<Weather> {
     if !lacking.is_empty() {
         return None;
     }
+    let row = |start: usize, line: &str, faults: &mut Faults| {
+        let cells = split(line, start, ',');
+        if cells.len() < header.len() {
+            let note = Note::error(
+                faults.line(start, line),
+                msg!(
+                    "weather-row-short",
+                    found = cells.len(),
+                    wanted = header.len()
+                ),
+            )
+            .mend(msg!("weather-row-mend"));
+            faults.tell_like("", note);
+            return None;
+        }
+        let stamp = stamp(&cells[date], &cells[time], faults)?;
+        let mut hour = Hour::unknown(stamp);
+        for (column, at) in COLUMNS.iter().zip(&at) {
+            if let Some(at) = at {
+                faults.fill(&mut hour, column, &cells[*at]);
+            }
+        }
+        Some(hour)
+    };
     let rows = lines
-        .filter_map(|(start, line)| {
-            let cells = split(line, start, ',');
-            if cells.len() < header.len() {
-                let note = Note::error(
-                    faults.line(start, line),
-                    msg!(
-                        "weather-row-short",
-                        found = cells.len(),
-                        wanted = header.len()
-                    ),
-                )
-                .mend(msg!("weather-row-mend"));
-                faults.tell_like("", note);
-                return None;
-            }
-            let stamp = stamp(&cells[date], &cells[time], faults)?;
-            let mut hour = Hour::unknown(stamp);
-            for (column, at) in COLUMNS.iter().zip(&at) {
-                if let Some(at) = at {
-                    faults.fill(&mut hour, column, &cells[*at]);
-                }
-            }
-            Some(hour)
+        .map(|(start, line)| {
+            let hour = row(start, line, faults);
+            (faults.line(start, line), hour)
         })
         .collect();
-    Some(Weather {
+    Some(Sheet {
         place,
         span: Span::TypicalYear,
         rows,

@@ -29,3 +29,5 @@ weather-want-year = 8760 hours (8784 with 29 February)
 weather-gap = { $after } does not follow { $before } by one hour
 weather-gap-mend = put the hours in order, each once; what needs hours that are lacking stays unknown
 weather-missing = { $column } is not known in { $count } of { $of } hours; what needs it stays unknown there
+weather-never-rains = no hour of this year has rain: it may not have been measured
+weather-never-rains-mend = compare with what people know of the place; if it does rain there, take the rain column as unknown: leave its cells empty

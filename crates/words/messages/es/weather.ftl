@@ -29,3 +29,5 @@ weather-want-year = 8760 horas (8784 con el 29 de febrero)
 weather-gap = { $after } no sigue a { $before } una hora después
 weather-gap-mend = ponga las horas en orden, cada una una vez; lo que necesita horas que faltan queda sin saberse
 weather-missing = { $column } no se conoce en { $count } de { $of } horas; lo que lo necesita queda sin saberse ahí
+weather-never-rains = ninguna hora de este año tiene lluvia: quizá no se midió
+weather-never-rains-mend = compare con lo que la gente sabe del lugar; si allí llueve, tome la columna de lluvia como desconocida: deje vacías sus celdas
