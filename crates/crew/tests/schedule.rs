@@ -8,7 +8,7 @@
 mod common;
 
 use chance::Chance;
-use common::broken;
+use common::rules::broken;
 use crew::schedule::{Apart, Clock, Limits, Link, Problem, Wait, Ways, Work, bound, solve};
 use serde_json::Value;
 
