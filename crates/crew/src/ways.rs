@@ -86,7 +86,7 @@ impl Walks {
                 .all(|off| off >= body - step / 2.0)
         };
         let on: Vec<bool> = (0..wide * high)
-            .map(|at| middle(at))
+            .map(&middle)
             .map(|at| ground.contains(&at) && off_walls(&at))
             .collect();
         let within = |outline: &Polygon<f64>, reach: f64| -> Vec<usize> {
