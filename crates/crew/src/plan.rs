@@ -113,6 +113,22 @@ fn days(job: &Job, clock: &Clock, ledger: &Ledger) -> Vec<(Day, i64)> {
     days
 }
 
+/// Tasks with their people in the order of their starts, and where each went.
+fn by_start(tasks: Vec<Task>, hands: &[u32]) -> (Vec<Task>, Vec<u32>, Vec<usize>) {
+    let mut order: Vec<usize> = (0..tasks.len()).collect();
+    order.sort_by_key(|task| (tasks[*task].start_s, *task));
+    let mut moved = vec![0; tasks.len()];
+    for (to, from) in order.iter().enumerate() {
+        moved[*from] = to;
+    }
+    let mut sorted: Vec<Task> = order.iter().map(|from| tasks[*from].clone()).collect();
+    for waited in sorted.iter_mut().flat_map(|task| &mut task.waits_for) {
+        waited.task = moved[waited.task];
+    }
+    let hands = order.iter().map(|from| hands[*from]).collect();
+    (sorted, hands, moved)
+}
+
 /// A solved problem on its way to a plan.
 struct Laid<'a> {
     made: &'a Works,
@@ -146,6 +162,7 @@ impl Laid<'_> {
                     waited.task = number[waited.task];
                 }
                 waits_for.sort_unstable();
+                waits_for.dedup();
                 Task {
                     kind: meaning.kind,
                     marking: Some(meaning.marking),
@@ -165,13 +182,17 @@ impl Laid<'_> {
             .iter()
             .map(|work| self.problem.need(*work, PEOPLE))
             .collect();
-        let wet = self.wet(&order);
+        let mut wet = self.wet(&order);
         for task in &tasks {
             days[task.day].used = true;
         }
         let cleaned = self.cleaning(&days, &tasks, job);
         hands.extend(cleaned.iter().map(|(_, hands)| *hands));
         tasks.extend(cleaned.into_iter().map(|(task, _)| task));
+        let (mut tasks, hands, moved) = by_start(tasks, &hands);
+        for wet in &mut wet {
+            wet.task = moved[wet.task];
+        }
         let load = staff(&mut tasks, &hands, job.people);
         days.retain(|day| day.used || !day.added);
         let clean = minutes(CLEAN, self.ledger);
@@ -230,40 +251,44 @@ impl Laid<'_> {
             .collect()
     }
 
-    /// What ends, or dries, as a work begins; works, not yet tasks.
+    /// What ends, or dries, last before a work begins; works, not yet tasks. A work that
+    /// begins a day waits for what did not dry in time on the day before.
     fn waits(&self, work: usize) -> Vec<Waited> {
         let problem = self.problem;
         let (start, _) = self.solved.when[work];
-        let mut waits: Vec<Waited> = Vec::new();
+        if problem.in_window(work, i64::MIN) == Some(start) {
+            return Vec::new();
+        }
+        let mut held: Vec<(i64, Waited)> = Vec::new();
         for link in problem.links.iter().filter(|link| link.to == work) {
             let (from, to) = self.solved.when[link.from];
-            if problem.allowed(link.wait, from, to) == start {
-                let why = match link.wait {
-                    Wait::Dry(seconds) if seconds > 0 => Why::Drying,
-                    Wait::Dry(_) | Wait::Begun => Why::Order,
-                };
-                waits.push(Waited {
-                    task: link.from,
-                    why,
-                });
-            }
+            let why = match link.wait {
+                Wait::Dry(seconds) if seconds > 0 => Why::Drying,
+                Wait::Dry(_) | Wait::Begun => Why::Order,
+            };
+            let task = link.from;
+            held.push((problem.allowed(link.wait, from, to), Waited { task, why }));
         }
         for apart in &problem.apart {
-            let other = match apart.works {
-                [a, b] if a == work => Some((b, apart.dry[1])),
-                [a, b] if b == work => Some((a, apart.dry[0])),
-                _ => None,
+            let (task, dry) = match apart.works {
+                [a, b] if a == work => (b, apart.dry[1]),
+                [a, b] if b == work => (a, apart.dry[0]),
+                _ => continue,
             };
-            if let Some((other, dry)) = other
-                && problem.drying.after(self.solved.when[other].1, dry) == start
-            {
-                let same = problem.works[other].place == problem.works[work].place;
-                waits.push(Waited {
-                    task: other,
-                    why: if same { Why::Drying } else { Why::Beside },
-                });
-            }
+            let same = problem.works[task].place == problem.works[work].place;
+            let why = if same { Why::Drying } else { Why::Beside };
+            let dried = problem.drying.after(self.solved.when[task].1, dry);
+            held.push((dried, Waited { task, why }));
         }
+        held.retain(|(allowed, _)| {
+            *allowed <= start && problem.in_window(work, *allowed) == Some(start)
+        });
+        let latest = held.iter().map(|(allowed, _)| *allowed).max();
+        let mut waits: Vec<Waited> = held
+            .into_iter()
+            .filter(|(allowed, _)| Some(*allowed) == latest)
+            .map(|(_, waited)| waited)
+            .collect();
         if waits.is_empty() {
             self.waits_for_hands(work, start, &mut waits);
         }

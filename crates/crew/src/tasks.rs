@@ -267,7 +267,8 @@ impl Maker<'_> {
         self.works.apart.extend(apart);
     }
 
-    /// The marking by the way out: its last coats begin after those of all others have.
+    /// The marking by the way out: the last coat of its last colour begins after those of all
+    /// other markings have.
     fn nearest_last(&mut self) {
         let doors: Vec<Coord<f64>> = self.job.doors.iter().map(|door| door.at).collect();
         let off = |marking: usize| {
@@ -299,15 +300,14 @@ impl Maker<'_> {
             .into_iter()
             .min_by(|a, b| off(*a).total_cmp(&off(*b)));
         let Some(nearest) = nearest else { return };
-        for to in finals(&self.works, &|of| of == nearest) {
-            for from in finals(&self.works, &|of| of != nearest) {
-                self.works.links.push(Link {
-                    from,
-                    to,
-                    wait: Wait::Begun,
-                });
-            }
-        }
+        let before = finals(&self.works, &|of| of != nearest);
+        let after = finals(&self.works, &|of| of == nearest).pop();
+        let links = before.into_iter().zip(after.iter().cycle());
+        self.works.links.extend(links.map(|(from, &to)| Link {
+            from,
+            to,
+            wait: Wait::Begun,
+        }));
         self.works.last = Some(nearest);
     }
 }

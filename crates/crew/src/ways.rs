@@ -1,8 +1,8 @@
 //! The way out: nobody is painted in, and doors stay joined.
 //!
 //! The ground is a grid of steps. A wet marking closes the steps on it and a body's breadth
-//! round it; who works at a marking stands on the open steps beside it. A door is its nearest
-//! step. From the doors on, open steps are joined to their four neighbours; a gap narrower
+//! round it, and so do walls; who works at a marking stands on the open steps beside it. A
+//! door is its nearest step. From the doors on, open steps are joined to their four neighbours; a gap narrower
 //! than a step counts as closed.
 
 use std::cell::RefCell;
@@ -77,8 +77,17 @@ impl Walks {
             x: rect.min().x + ((at % wide) as f64 + 0.5) * step,
             y: rect.min().y + ((at / wide) as f64 + 0.5) * step,
         };
+        let (body, room) = (ledger.number(BODY), ledger.number(BESIDE));
+        // Walls are kept from as wet paint is; half a step less, lest the grid close a gate.
+        let off_walls = |at: &Coord<f64>| {
+            let edges = std::iter::once(ground.exterior()).chain(ground.interiors());
+            edges
+                .map(|edge| Euclidean.distance(&Point(*at), edge))
+                .all(|off| off >= body - step / 2.0)
+        };
         let on: Vec<bool> = (0..wide * high)
-            .map(|at| ground.contains(&middle(at)))
+            .map(&middle)
+            .map(|at| ground.contains(&at) && off_walls(&at))
             .collect();
         let within = |outline: &Polygon<f64>, reach: f64| -> Vec<usize> {
             let Some(near) = outline.bounding_rect() else {
@@ -93,7 +102,6 @@ impl Walks {
                 .filter(|at| Euclidean.distance(&Point(middle(*at)), outline) <= reach)
                 .collect()
         };
-        let (body, room) = (ledger.number(BODY), ledger.number(BESIDE));
         let closed: Vec<Vec<usize>> = job
             .markings
             .iter()

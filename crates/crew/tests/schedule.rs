@@ -8,7 +8,7 @@
 mod common;
 
 use chance::Chance;
-use common::broken;
+use common::rules::broken;
 use crew::schedule::{Apart, Clock, Limits, Link, Problem, Wait, Ways, Work, bound, solve};
 use serde_json::Value;
 
@@ -284,6 +284,10 @@ fn small_problems_end_as_the_best_of_all_orders() {
         assert_eq!(broken(&problem, &solved.when), None, "case {nth}");
         assert_eq!(solved.end, wanted, "case {nth}");
         assert!(solved.proven(), "case {nth}");
+        assert!(
+            bound(&problem).is_some_and(|bound| bound <= wanted),
+            "case {nth}"
+        );
         let free = Problem {
             ways: None,
             works: problem.works.clone(),
