@@ -44,7 +44,10 @@ fn waiting_costs() {
     let mut programme = common::programme(1, &common::case(1));
     programme.work.exchanges = 1;
     // What is known waits for nothing.
-    programme.children.iter_mut().for_each(|child| child.known.clear());
+    programme
+        .children
+        .iter_mut()
+        .for_each(|child| child.known.clear());
     let mut before = f64::INFINITY;
     for first_week in [1, 3, 5, 7] {
         programme.order = vec![After {
