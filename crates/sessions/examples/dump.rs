@@ -33,10 +33,10 @@ fn main() {
             }).collect::<Vec<_>>(),
             "stations": programme.stations.iter().map(|it| json!({
                 "tracks": it.tracks,
-                "alone": it.alone,
                 "activities": it.activities.iter().map(|activity| json!({
                     "word": activity.word,
                     "skill": activity.skill.word(),
+                    "alone": activity.alone,
                     "plays": activity.plays.iter().map(|play| json!({
                         "child": play.child,
                         "pass": play.pass_s,

@@ -84,7 +84,7 @@ def solve(case):
                 if other["word"].split(":")[0] == gait
                 for play in other["plays"]
             ]
-            gap = max([5] + passes) if station["alone"] else 5
+            gap = max([5] + passes) if activity["alone"] else 5
             places = min((math.floor(15 / gap + 1e-9) + 1) * station["tracks"], most)
             for play in activity["plays"]:
                 i = play["child"]

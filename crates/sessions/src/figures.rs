@@ -23,6 +23,8 @@ ledger::figures! {
     pub SETTLE = "sessions.settle";
     /// Mean of what varies in the way back, seconds.
     pub DAWDLE = "sessions.dawdle";
+    /// Jump and hop trails shorter than this hold one child at a time, metres.
+    pub ALONE_BELOW = "sessions.alone-below";
     /// Between two starts on one track, seconds.
     pub RELEASE = "layout.release";
     /// Children that the layout reckons to a track.

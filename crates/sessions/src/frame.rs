@@ -240,7 +240,7 @@ fn acts(programme: &Programme, ledger: &Ledger) -> Vec<Act> {
                 .iter()
                 .filter(|other| gait(&other.word) == gait(&activity.word));
             let pass = same.flat_map(|it| &it.plays).map(|play| play.pass_s);
-            let gap = if it.alone {
+            let gap = if activity.alone {
                 pass.fold(release, f64::max)
             } else {
                 release

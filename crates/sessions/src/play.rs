@@ -1,10 +1,56 @@
 //! What a child does in an activity, as the footfall model has it.
 
+use children::{Child, Skill};
 use footfall::Footfall;
 use layout::week::full_turn;
 use ledger::Ledger;
 
-use crate::programme::Play;
+use crate::figures as fig;
+use crate::programme::{Activity, Play, Station};
+
+impl Station {
+    /// A painted marking as a station, without games.
+    ///
+    /// - `tracks`: of its figure
+    /// - `footfalls`: by activity, then child, as [`footfall::class`] has them for it
+    pub fn of(
+        name: &str,
+        tracks: u32,
+        activities: &[footfall::Activity],
+        footfalls: &[Vec<Footfall>],
+        children: &[Child],
+        ledger: &Ledger,
+    ) -> Station {
+        let below = ledger.number(fig::ALONE_BELOW);
+        let trail = |gait: &str| {
+            let same = std::iter::zip(activities, footfalls).filter(|it| it.0.gait.name == gait);
+            let routes = same
+                .flat_map(|it| it.1)
+                .filter_map(|it| it.routes.get(it.timed?));
+            routes.map(|route| route.length).fold(0.0, f64::max)
+        };
+        let activities = std::iter::zip(activities, footfalls)
+            .map(|(activity, row)| Activity {
+                word: layout::candidates::word(activity),
+                skill: activity.gait.skill,
+                side: activity.foot,
+                alone: matches!(activity.gait.skill, Skill::Jump | Skill::Hop)
+                    && trail(activity.gait.name) < below,
+                plays: std::iter::zip(children, row)
+                    .enumerate()
+                    .filter_map(|(at, (child, it))| Play::of(at, child.age, it, ledger))
+                    .collect(),
+            })
+            .filter(|activity: &Activity| !activity.plays.is_empty())
+            .collect();
+        Station {
+            name: name.to_owned(),
+            tracks,
+            activities,
+            games: Vec::new(),
+        }
+    }
+}
 
 impl Play {
     /// The play of a child of `years` on a figure; `None` where it gives no practice.

@@ -43,9 +43,6 @@ pub struct Station {
     pub name: String,
     /// Children who can be under way side by side.
     pub tracks: u32,
-    /// Whether only one child may be on a track at a time (jump and hop trails under 4 m,
-    /// children.md 6); else the next starts when the release has passed.
-    pub alone: bool,
     /// What can be practised on it.
     pub activities: Vec<Activity>,
     /// Games for it.
@@ -61,6 +58,10 @@ pub struct Activity {
     pub skill: Skill,
     /// The leading foot.
     pub side: Option<Side>,
+    /// Whether only one child may be on a track at a time (short jump and hop trails, ledger
+    /// `sessions.alone-below`); else the next starts when the release has passed. Both feet
+    /// of a gait alike.
+    pub alone: bool,
     /// Of each child whom it pitches well.
     pub plays: Vec<Play>,
 }

@@ -326,13 +326,13 @@ fn one_run(
             present[*child] = chance.share() < manner.attendance;
         }
         for group in session.slots.iter().flatten() {
-            let station = &programme.stations[group.station];
+            let alone = alone(programme, group);
             for (children, players) in tracks(programme, group, |child| present[child]) {
                 let (had, waited) = track(
                     &players,
                     seconds,
                     gap,
-                    station.alone,
+                    alone,
                     manner.failing,
                     manner.dawdle_s,
                     &mut chance,
@@ -357,6 +357,14 @@ fn one_run(
         }
     }
     (tallies, waits)
+}
+
+/// Whether a group's gait holds a track for itself.
+fn alone(programme: &Programme, group: &Group) -> bool {
+    let parts = group.seats.iter().flat_map(|seat| &seat.parts);
+    let activities = &programme.stations[group.station].activities;
+    let mut played = parts.filter_map(|part| activities.get(part.0));
+    played.any(|activity| activity.alone)
 }
 
 /// The lines of a group: dealt to the tracks in turn.
@@ -436,7 +444,7 @@ fn layout(programme: &Programme, plan: &Plan, least: f64) -> Vec<f64> {
 fn each_line(programme: &Programme, plan: &Plan, mut tell: impl FnMut(bool, &[usize], &[Player])) {
     for session in plan.sessions.iter().filter(|it| it.state == State::Planned) {
         for group in session.slots.iter().flatten() {
-            let alone = programme.stations[group.station].alone;
+            let alone = alone(programme, group);
             for (children, players) in tracks(programme, group, |_| true) {
                 tell(alone, &children, &players);
             }

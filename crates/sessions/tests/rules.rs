@@ -69,8 +69,8 @@ fn hold(programme: &Programme, plan: &Plan) {
                     .activities
                     .iter()
                     .filter(|it| it.word.split(':').next() == Some(&group.gait))
+                    .filter(|it| it.alone)
                     .flat_map(|it| &it.plays)
-                    .filter(|_| station.alone)
                     .map(|play| play.pass_s)
                     .fold(5.0, f64::max);
                 // children.md 5.5: wait = (n/k - 1) t, 15 s at most.

@@ -293,6 +293,7 @@ fn station(figure: &Figure, children: &[Pupil], dice: &mut Chance) -> Station {
                 word,
                 skill: *first,
                 side: *side,
+                alone: figure.alone,
                 plays,
             });
         }
@@ -310,7 +311,6 @@ fn station(figure: &Figure, children: &[Pupil], dice: &mut Chance) -> Station {
     Station {
         name: figure.name.to_owned(),
         tracks: figure.tracks,
-        alone: figure.alone,
         activities,
         games,
     }
