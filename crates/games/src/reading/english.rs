@@ -120,16 +120,14 @@ fn vowel(letter: char) -> bool {
 
 /// Vowels side by side that are said apart.
 fn parted(word: &str) -> u32 {
-    let pairs = PARTED.iter().map(|pair| {
-        let found = word.matches(pair).count();
-        let joined: usize = JOINED
-            .iter()
-            .filter(|joined| joined.contains(pair))
-            .map(|joined| word.matches(joined).count())
-            .sum();
+    let times = |part: &str| word.matches(part).count();
+    let pairs = PARTED.iter().filter(|pair| word.contains(**pair));
+    let pairs = pairs.map(|pair| {
+        let joined = JOINED.iter().filter(|joined| joined.contains(pair));
+        let joined: usize = joined.map(|joined| times(joined)).sum();
         // A y at the start is a consonant.
         let first = usize::from(pair.starts_with('y') && word.starts_with(pair));
-        found.saturating_sub(joined + first) as u32
+        times(pair).saturating_sub(joined + first) as u32
     });
     // Going, seeing; easier, happiest.
     let ing = word
