@@ -112,22 +112,19 @@ impl<'t> Table<'t> {
     /// A key that must be there; one that is not is told once, and not where a key of a near
     /// spelling stands, which [`Table::finish`] tells.
     fn wanted(&self, key: &'static str, desk: &mut Desk) -> Option<&'t Spanned<DeValue<'t>>> {
-        let value = self.raw(key);
+        if let Some(value) = self.raw(key) {
+            return Some(value);
+        }
         let known = self.known.borrow();
         let near = self.entries.keys().any(|other| {
             let other = other.get_ref().as_ref();
             !known.contains(other) && nearest(other, [key]).is_some()
         });
-        if value.is_none() && !near && !desk.broken {
-            desk.tell(
-                Note::error(
-                    self.at.clone(),
-                    msg!("key-missing", key = key, table = &self.name),
-                )
-                .mend(msg!("key-add", key = key)),
-            );
+        if !near && !desk.broken {
+            let what = msg!("key-missing", key = key, table = &self.name);
+            desk.tell(Note::error(self.at.clone(), what).mend(msg!("key-add", key = key)));
         }
-        value
+        None
     }
 
     /// Tells every key that nobody asked for.

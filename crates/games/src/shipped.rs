@@ -17,7 +17,7 @@ pub(crate) use files;
 /// and a name here.
 pub const SHIPPED: &[(&str, &str)] = files!("games":
     "bee-garden" "bells-on-the-bar" "big-cat-walk" "carriage-pair" "catch-the-leaf"
-    "clap-the-court" "cloud-steps" "color-islands" "copy-frog" "crab-tide" "fox-over-the-stream"
+    "clap-the-court" "cloud-steps" "colour-islands" "copy-frog" "crab-tide" "fox-over-the-stream"
     "grasshopper-switch" "island-picnic" "jump-the-word" "kangaroo-pouch" "kite-tail"
     "ladybug-frog" "lamp-lighter" "lantern-labyrinth" "leaf-hurdles" "letter-bugs" "lighthouse"
     "lightning-corners" "long-road" "market-basket" "mirror-mirror" "mountain-pass"

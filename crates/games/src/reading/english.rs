@@ -9,28 +9,12 @@ const KNOWN: &[(&str, u32)] = &[
     ("area", 3),
     ("idea", 3),
     ("quiet", 2),
-    ("quietly", 3),
-    ("giant", 2),
-    ("lion", 2),
     ("people", 2),
     ("rhythm", 2),
-    ("real", 1),
-    ("create", 2),
-    ("being", 2),
     ("poem", 2),
     ("science", 2),
     ("someone", 2),
-    ("something", 2),
-    ("sometimes", 2),
-    ("somewhere", 2),
-    ("everyone", 4),
     ("forehead", 2),
-    ("whole", 1),
-    ("toe", 1),
-    ("toes", 1),
-    ("one", 1),
-    ("once", 1),
-    ("use", 1),
     ("useful", 2),
     ("useless", 2),
     ("joey", 2),
@@ -77,13 +61,22 @@ const JOINED: &[&str] = &[
     "cient", "creatu",
 ];
 
+/// Bytes of the longest word that is taken apart.
+const LONGEST: usize = 64;
+
 /// Syllables of a word of small letters.
 pub fn syllables(word: &str) -> u32 {
     let known = |word: &str| KNOWN.iter().find(|(known, _)| *known == word);
     if let Some((_, count)) = known(word).or_else(|| known(word.strip_suffix('s')?)) {
         return *count;
     }
-    for (first, count) in FIRSTS {
+    by_rules(word)
+}
+
+fn by_rules(word: &str) -> u32 {
+    // What is longer is no word, and would be taken apart too deep.
+    let parts = word.len() <= LONGEST;
+    for (first, count) in FIRSTS.iter().filter(|_| parts) {
         if let Some(rest) = word.strip_prefix(first)
             && rest.len() > 1
             && rest.starts_with(|c| !vowel(c))
@@ -92,7 +85,7 @@ pub fn syllables(word: &str) -> u32 {
             return count + syllables(rest);
         }
     }
-    for (ending, count) in ENDINGS {
+    for (ending, count) in ENDINGS.iter().filter(|_| parts) {
         if let Some(stem) = word.strip_suffix(ending)
             && (stem.chars().count() > 3 || *count == 0)
             && stem.contains(vowel)
@@ -120,16 +113,14 @@ fn vowel(letter: char) -> bool {
 
 /// Vowels side by side that are said apart.
 fn parted(word: &str) -> u32 {
-    let pairs = PARTED.iter().map(|pair| {
-        let found = word.matches(pair).count();
-        let joined: usize = JOINED
-            .iter()
-            .filter(|joined| joined.contains(pair))
-            .map(|joined| word.matches(joined).count())
-            .sum();
+    let times = |part: &str| word.matches(part).count();
+    let pairs = PARTED.iter().filter(|pair| word.contains(**pair));
+    let pairs = pairs.map(|pair| {
+        let joined = JOINED.iter().filter(|joined| joined.contains(pair));
+        let joined: usize = joined.map(|joined| times(joined)).sum();
         // A y at the start is a consonant.
         let first = usize::from(pair.starts_with('y') && word.starts_with(pair));
-        found.saturating_sub(joined + first) as u32
+        times(pair).saturating_sub(joined + first) as u32
     });
     // Going, seeing; easier, happiest.
     let ing = word
@@ -164,4 +155,25 @@ fn silent_end(word: &str) -> bool {
         return !said(stem) && !l(stem) && !hissed;
     }
     stem("e").is_some_and(|stem| !said(stem) && !l(stem))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn the_list_holds_only_what_no_rule_catches() {
+        let idle: Vec<&str> = KNOWN
+            .iter()
+            .filter(|(word, count)| by_rules(word) == *count)
+            .map(|(word, _)| *word)
+            .collect();
+        assert!(idle.is_empty(), "{idle:?}");
+    }
+
+    #[test]
+    fn a_word_of_any_length_is_counted() {
+        assert!(syllables(&"ly".repeat(1 << 20)) > 0);
+        assert!(syllables(&"some".repeat(1 << 20)) > 0);
+    }
 }

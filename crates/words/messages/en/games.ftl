@@ -38,7 +38,7 @@ games-equipment = { $thing ->
 games-link = { $link ->
     [letters] letters
     [numbers] numbers
-    [colours] colors
+    [colours] colours
     [shapes] shapes
     [rhythm] rhythm
     [song] a song
