@@ -2,7 +2,7 @@
 
 use crew::{Door, Hands, Way};
 use geo::Coord;
-use geo::{Area, BoundingRect, Centroid, Contains, ConvexHull, Euclidean, Length, MultiPolygon};
+use geo::{Area, Centroid, Contains, ConvexHull, Euclidean, Length, MultiPolygon};
 use ground::yard::{Condition, SurfaceKind, Yard};
 use ledger::Ledger;
 use marking::{Colour, Figure};

@@ -139,13 +139,36 @@ pub fn plan(
         ),
         (
             "out/office.pdf",
-            Box::new(|| planned::office_papers(&sheet, &told)),
+            Box::new(|| planned::office_papers(&sheet, &told, built.map(|built| &built.upkeep))),
         ),
     ];
-    if let Some(setout) = setout {
+    let skies: Vec<planned::day::Sky> = built
+        .into_iter()
+        .flat_map(|built| &built.skies)
+        .map(|sky| planned::day::Sky {
+            place: &sky.place,
+            year: sky.year.as_ref(),
+            windows: &sky.windows,
+        })
+        .collect();
+    let build = built.map(|built| planned::day::Build {
+        setout: &built.setout,
+        stencils: &built.stencils,
+        sheets: built.sheets.len(),
+        shopping: &built.shopping,
+        upkeep: &built.upkeep,
+        crew: built.crew.as_ref(),
+        people: project.programme.building.people,
+        skies: &skies,
+    });
+    if let Some(build) = &build {
         presses.push((
             "out/set-out.pdf",
-            Box::new(|| planned::setout_papers(&sheet, &told, &drawn, setout)),
+            Box::new(|| planned::setout_papers(&sheet, &told, &drawn, build.setout)),
+        ));
+        presses.push((
+            "out/build-day.pdf",
+            Box::new(|| planned::day_papers(&sheet, &told, &drawn, build)),
         ));
     }
     let printed: Result<Vec<Output>, document::typeset::Fault> = presses
