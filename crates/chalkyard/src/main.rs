@@ -12,6 +12,7 @@ mod planning;
 mod screens;
 mod setting;
 mod survey;
+mod teaching;
 mod tell;
 mod verbs;
 

@@ -1,8 +1,10 @@
 //! What a run prints: papers and drawings, as files for the way out.
 
 use document::drawing::yard::Plan;
+use document::planned::taught::Teaching;
 use document::planned::{self, AtBudget, Planned};
 use document::sheet::{Paper, Sheet};
+use jiff::ToSpan;
 use marking::Figure;
 use note::{Note, msg};
 use plan::Plan as Record;
@@ -16,6 +18,7 @@ use crate::building::Built;
 use crate::outcome::Fault;
 use crate::planning::{Class, Planned as Choice};
 use crate::survey::Surveyed;
+use crate::teaching::Taught;
 
 /// The survey's report, drawing and tape sheet.
 pub fn survey(walked: &Surveyed, notes: &[Note], large: bool) -> Result<Vec<Output>, Fault> {
@@ -85,6 +88,7 @@ pub fn plan(
     choice: &Choice,
     record: &Record,
     built: Option<&Built>,
+    taught: Option<&Taught>,
     large: bool,
 ) -> Result<Vec<Output>, Fault> {
     let project = &walked.project;
@@ -128,20 +132,6 @@ pub fn plan(
     let drawn = planned::plan_drawing(&sheet, &told);
     let svg = document::drawing::svg::alone(&drawn.scene, &drawn.told);
     let mut outputs = vec![Output::new("out/plan.svg", svg)];
-    let mut presses: Vec<(&str, Press)> = vec![
-        (
-            "out/plan.pdf",
-            Box::new(|| planned::plan_papers(&sheet, &told, &drawn)),
-        ),
-        (
-            "out/trial.pdf",
-            Box::new(|| planned::trial_papers(&sheet, &told)),
-        ),
-        (
-            "out/office.pdf",
-            Box::new(|| planned::office_papers(&sheet, &told, built.map(|built| &built.upkeep))),
-        ),
-    ];
     let skies: Vec<planned::day::Sky> = built
         .into_iter()
         .flat_map(|built| &built.skies)
@@ -161,6 +151,29 @@ pub fn plan(
         people: project.programme.building.people,
         skies: &skies,
     });
+    let starts = project.programme.starts;
+    let starts = starts.map_or_else(String::new, |date| date.to_string());
+    let teaching = taught
+        .zip(record.teach.as_ref())
+        .map(|(taught, teach)| Teaching {
+            teach,
+            games: &taught.games,
+            starts: &starts,
+        });
+    let mut presses: Vec<(&str, Press)> = vec![
+        (
+            "out/plan.pdf",
+            Box::new(|| planned::plan_papers(&sheet, &told, &drawn)),
+        ),
+        (
+            "out/trial.pdf",
+            Box::new(|| planned::trial_papers(&sheet, &told)),
+        ),
+        (
+            "out/office.pdf",
+            Box::new(|| planned::office_papers(&sheet, &told, built.map(|built| &built.upkeep))),
+        ),
+    ];
     if let Some(build) = &build {
         presses.push((
             "out/set-out.pdf",
@@ -169,6 +182,16 @@ pub fn plan(
         presses.push((
             "out/build-day.pdf",
             Box::new(|| planned::day_papers(&sheet, &told, &drawn, build)),
+        ));
+    }
+    if let Some(teaching) = &teaching {
+        presses.push((
+            "out/cards.pdf",
+            Box::new(|| planned::card_papers(&sheet, &told, teaching)),
+        ));
+        presses.push((
+            "out/weeks.pdf",
+            Box::new(|| planned::week_papers(&sheet, &told, &drawn, teaching)),
         ));
     }
     let printed: Result<Vec<Output>, document::typeset::Fault> = presses
@@ -263,4 +286,51 @@ pub fn calendar(project: &Project, built: &Built) -> Option<Output> {
     let date = project.about.date.filter(|_| !entries.is_empty())?;
     let text = days::calendar(&project.about.name, date, &entries);
     Some(Output::new("out/painting-days.ics", text))
+}
+
+/// The sessions as a calendar file; none where nobody says when they start.
+pub fn sessions(project: &Project, taught: &Taught) -> Option<Output> {
+    let starts = project.programme.starts?;
+    let catalogue = Catalogue::of(project.about.language);
+    let units = project.about.units;
+    let each = taught.programme.week.sessions.max(1);
+    let entries: Vec<days::Entry> = taught
+        .plan
+        .sessions
+        .iter()
+        .filter(|session| session.outing == 0 && !session.slots.is_empty())
+        .filter_map(|session| {
+            /// Monday to Friday, from the first day of the week on.
+            const LAST: u32 = 4;
+            let day = (session.when.session - 1) * LAST / (each - 1).max(1);
+            let days = i64::from((session.when.week - 1) * 7 + day.min(LAST));
+            let date = starts.checked_add(days.days()).ok()?;
+            let hour = project.ledger.number(HOUR).clamp(0.0, 23.0) as i8;
+            let start = date.at(hour, 0, 0, 0);
+            let minutes = taught.programme.week.minutes.round() as i64;
+            let first = session.slots.first().map_or(0, Vec::len);
+            Some(days::Entry {
+                start,
+                end: start.checked_add(minutes.minutes()).ok()?,
+                summary: catalogue.say(
+                    &msg!(
+                        "teach-session",
+                        name = &project.about.name,
+                        week = u64::from(session.when.week),
+                        session = u64::from(session.when.session)
+                    ),
+                    units,
+                ),
+                description: catalogue.say(&msg!("teach-session-told", groups = first), units),
+            })
+        })
+        .collect();
+    let date = project.about.date.filter(|_| !entries.is_empty())?;
+    let text = days::calendar(&project.about.name, date, &entries);
+    Some(Output::new("out/sessions.ics", text))
+}
+
+ledger::figures! {
+    /// When a session begins, hours of the clock.
+    HOUR = "programme.hour";
 }

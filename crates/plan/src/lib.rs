@@ -17,6 +17,7 @@ mod markings;
 mod round;
 mod sources;
 mod survey;
+mod teach;
 
 use std::fmt;
 
@@ -36,6 +37,7 @@ pub use markings::{Cell, Laid, Lane, Marking, Paint};
 pub use round::{millionth, round_to, tenth_of_a_micron};
 pub use sources::Source;
 pub use survey::{Ellipse, Point, Reading, Survey, Suspect};
+pub use teach::{Spread, Teach};
 
 /// The format's name and version.
 pub const FORMAT: &str = "chalkyard-plan/1";
@@ -78,6 +80,9 @@ pub struct Plan {
     /// What the people who build need.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub build: Option<Build>,
+    /// The weeks of play.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub teach: Option<Teach>,
     /// The ledger figures that were used.
     pub sources: Vec<Source>,
 }
@@ -99,6 +104,7 @@ impl Plan {
             layout: None,
             audit: None,
             build: None,
+            teach: None,
             sources: Vec::new(),
         }
     }

@@ -20,6 +20,7 @@ use crate::papers;
 use crate::planning::{Class, Planned, choose, class, could, task};
 use crate::screens;
 use crate::survey::{Surveyed, walk};
+use crate::teaching::{self, Taught};
 use crate::tell::{Telling, tell_without_project};
 use crate::verbs::audit::judged;
 use crate::verbs::survey::record;
@@ -101,6 +102,8 @@ pub fn plan(asked: &Plan, manner: Manner) -> Result<Outcome, Fault> {
     let mut record = record(&walked);
     let names: Vec<&str> = laid.iter().map(|(name, _)| *name).collect();
     record.build = built.as_ref().map(|built| building::record(built, &names));
+    let taught = teaching::teach(project, &class, &told, &mut notes)?;
+    record.teach = taught.as_ref().map(Taught::record);
     fill(&mut record, &walked, &class, &planned, &told);
     let before = last(dir);
     let text = record.to_json().map_err(|why| Fault(why.to_string()))?;
@@ -120,6 +123,7 @@ pub fn plan(asked: &Plan, manner: Manner) -> Result<Outcome, Fault> {
         &planned,
         &record,
         built.as_ref(),
+        taught.as_ref(),
         asked.large,
     )?);
     if let Some(built) = &built {
@@ -127,6 +131,11 @@ pub fn plan(asked: &Plan, manner: Manner) -> Result<Outcome, Fault> {
         outputs.extend(papers::cut(project, built));
         outputs.extend(papers::calendar(project, built));
     }
+    outputs.extend(
+        taught
+            .as_ref()
+            .and_then(|taught| papers::sessions(project, taught)),
+    );
     outputs.extend(screens::pages(project, &class, &planned, &told));
     telling.notes(&notes);
     if let Err(fault) = write(dir, &outputs) {

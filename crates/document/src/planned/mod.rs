@@ -15,6 +15,7 @@ pub mod painter;
 pub mod reckoning;
 pub mod setout;
 mod suits;
+pub mod taught;
 pub mod trial;
 mod words;
 
@@ -155,6 +156,35 @@ pub fn day_papers(
 ) -> Result<Vec<u8>, Fault> {
     let mut paper = manuscript(sheet, "day", "page-kind-day");
     day::write(&mut paper, sheet, planned, drawn, build);
+    paper.press()
+}
+
+/// The game cards, two a page.
+///
+/// # Errors
+/// [`Fault`]: ours, never the user's.
+pub fn card_papers(
+    sheet: &Sheet,
+    planned: &Planned,
+    teaching: &taught::Teaching,
+) -> Result<Vec<u8>, Fault> {
+    let mut paper = manuscript(sheet, "cards", "page-kind-cards");
+    taught::cards(&mut paper, sheet, planned, teaching);
+    paper.press()
+}
+
+/// The weeks on the wall, the lights of the day, the pocket list.
+///
+/// # Errors
+/// [`Fault`]: ours, never the user's.
+pub fn week_papers(
+    sheet: &Sheet,
+    planned: &Planned,
+    drawn: &Drawn,
+    teaching: &taught::Teaching,
+) -> Result<Vec<u8>, Fault> {
+    let mut paper = manuscript(sheet, "weeks", "page-kind-weeks");
+    taught::weeks(&mut paper, sheet, planned, drawn, teaching);
     paper.press()
 }
 

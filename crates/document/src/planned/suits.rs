@@ -362,6 +362,38 @@ fn column(scene: &mut Scene, foot: Spot, high: f64, pitch: f64, count: &Count) {
     scene.fill(Path::circle([x, at(count.expected[0])], 0.7), INK);
 }
 
+/// A level strip for a card: nought to all children of an age, with the bracket under it.
+pub fn strip(scene: &mut Scene, at: Spot, wide: f64, count: &Count) {
+    const TALL: f64 = 4.0;
+    let of = f64::from(count.of.max(1));
+    let mut x = at[0];
+    for (number, expected) in count.expected.iter().enumerate() {
+        let w = expected / of * wide;
+        let rect = Rect {
+            x,
+            y: at[1],
+            w,
+            h: TALL,
+        };
+        x += w;
+        match number {
+            _ if w <= 0.02 => {}
+            0 => scene.shape(Path::plate(rect, 0.0), INK, Stroke::solid(pen::ZONE)),
+            1 => part(scene, rect, Hatch::Dots),
+            _ => part(scene, rect, Hatch::Rising),
+        }
+    }
+    let y = at[1] + TALL + 1.8;
+    let to = |value: f64| at[0] + value / of * wide;
+    let [low, most] = count.bracket.map(f64::from);
+    let mut path = Path::line(&[[to(low), y], [to(most), y]]);
+    for end in [low, most] {
+        path.add_line(&[[to(end), y - 0.7], [to(end), y + 0.7]]);
+    }
+    scene.stroke(path, Stroke::solid(pen::ELLIPSE));
+    scene.fill(Path::circle([to(count.expected[0]), y], 0.7), INK);
+}
+
 /// The word of a gait.
 pub fn gait_words(sheet: &Sheet, gait: &str) -> String {
     sheet.say(msg!("page-gait", gait = gait))

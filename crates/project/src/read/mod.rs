@@ -10,6 +10,7 @@ pub mod files;
 #[cfg(test)]
 mod format;
 pub mod layout;
+pub mod lost;
 pub(crate) mod names;
 mod network;
 mod overrides;
@@ -28,6 +29,7 @@ use std::sync::Arc;
 
 use children::{Entry, Override};
 use drawn::Drawn;
+use games::Game;
 use ledger::Ledger;
 use marking::{Family, Ground};
 use note::{Note, Noted, Place, msg};
@@ -38,6 +40,7 @@ use crate::read::about::About;
 use crate::read::class::Class;
 use crate::read::files::Source;
 use crate::read::layout::{Layout, Makers, Marking};
+use crate::read::lost::Lost;
 use crate::read::programme::Programme;
 use crate::read::skies::Sky;
 use crate::read::surveyed::Surveyed;
@@ -71,6 +74,10 @@ pub struct Project {
     pub trials: Vec<Trial>,
     /// What check tapes read at the set-out.
     pub checks: Vec<setout::Reading>,
+    /// Sessions that fell out, and markings that cannot be used.
+    pub lost: Vec<Lost>,
+    /// Games of the user's own.
+    pub games: Vec<Game>,
     /// Hourly weather, by file.
     pub skies: Vec<Sky>,
     /// The files that were read, for notes that point into them.
@@ -202,7 +209,11 @@ pub fn read(dir: &Path) -> Noted<Option<Project>> {
     let checks = load("checks.csv", &mut notes).map_or_else(Vec::new, |source| {
         checks::checks(&source, about.units, &ledger, &mut notes)
     });
+    let lost = load("lost.csv", &mut notes).map_or_else(Vec::new, |source| {
+        lost::lost(&source, laid.names.as_deref(), &mut notes)
+    });
     let layout = laid.markings;
+    let games = own_games(dir, &mut load, &families, &mut notes);
     let skies = skies::skies(dir, &mut files, &mut notes);
     drop_echoes(&mut notes, &files);
     sort(&mut notes);
@@ -218,7 +229,9 @@ pub fn read(dir: &Path) -> Noted<Option<Project>> {
         layout,
         trials,
         checks,
+        lost,
         skies,
+        games,
         files,
     };
     Noted {
@@ -272,6 +285,34 @@ fn figures_of(
     figures
 }
 
+/// The user's own games, `games/*.toml`. One that is called like a game of the house is told.
+fn own_games(
+    dir: &Path,
+    load: &mut impl FnMut(&str, &mut Vec<Note>) -> Option<Source>,
+    figures: &[String],
+    notes: &mut Vec<Note>,
+) -> Vec<Game> {
+    let entries = std::fs::read_dir(dir.join("games")).into_iter().flatten();
+    let mut files: Vec<String> = entries
+        .filter_map(|entry| entry.ok()?.file_name().into_string().ok())
+        .filter(|file| file.ends_with(".toml"))
+        .collect();
+    files.sort();
+    files
+        .into_iter()
+        .filter_map(|file| {
+            let source = load(&format!("games/{file}"), notes)?;
+            let game = games::read(&source.text, &source.name, figures).pour(notes)?;
+            if games::shipped().iter().any(|one| one.name == game.name) {
+                let what = msg!("game-like-ours", name = &game.name);
+                notes.push(Note::error(source.whole(), what).mend(msg!("figure-rename")));
+                return None;
+            }
+            Some(game)
+        })
+        .collect()
+}
+
 /// What stands on a line whose syntax is at fault is no more than its echo; so is all that
 /// follows a fault that spills over.
 fn drop_echoes(notes: &mut Vec<Note>, files: &Sheaf) {
@@ -306,7 +347,7 @@ fn drop_echoes(notes: &mut Vec<Note>, files: &Sheaf) {
 
 /// In the order in which a person meets the files; within a file by place.
 pub fn sort(notes: &mut [Note]) {
-    const ORDER: [&str; 9] = [
+    const ORDER: [&str; 10] = [
         "project.toml",
         "tape.csv",
         "survey.toml",
@@ -316,6 +357,7 @@ pub fn sort(notes: &mut [Note]) {
         "layout.toml",
         "trials.csv",
         "checks.csv",
+        "lost.csv",
     ];
     notes.sort_by_key(|note| {
         let at = note.at.as_ref();

@@ -25,6 +25,13 @@ check-setout = { $off ->
 checks-csv-head = Copy this file into the project folder, fill in what the check tapes read, and run `chalkyard check`.
 checks-no-layout = there are check readings, but no layout that they could be held against
 build-panel-left = { $panels } fit on no sheet: cut them from a larger one, or ask for smaller panels
+teach-no-game = no game of the house suits what is painted here and this class
+teach-write-game = write one of your own (docs/games.md), or size a figure for more of the class
+teach-session = { $name }: play, week { $week }, session { $session }
+teach-session-told = { $groups ->
+    [one] One group at a station first; see weeks.pdf.
+   *[other] { $groups } groups at the stations first; see weeks.pdf.
+ } Look at the weather and at the ground before you go out.
 survey-told-yard = The yard is { $area }, give or take { $doubt }.
 survey-told-free = Free to paint: { $area }.
 told-written = written: { $file }

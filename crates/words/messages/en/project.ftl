@@ -289,6 +289,7 @@ build-hours = the crew would end before it begins
 build-hours-mend = write hours of the clock, as from = 9 and until = 15.5
 build-tool = a { $tool } does not cut { $material }
 weather-unreadable = { $file } cannot be read, or is larger than any year of hours
+game-like-ours = a game of the house is called { $name }
 tape-blank = { $count ->
     [one] one row has its points and no reading yet
    *[other] { $count } rows have their points and no reading yet

@@ -25,6 +25,13 @@ check-setout = { $off ->
 checks-csv-head = Copie este archivo a la carpeta del proyecto, anote lo que marcan las cintas de comprobación y ejecute `chalkyard check`.
 checks-no-layout = hay lecturas de comprobación, pero ninguna disposición con la que compararlas
 build-panel-left = { $panels } no caben en ninguna plancha: córtelas de una mayor o pida paneles menores
+teach-no-game = ningún juego de la casa conviene a lo pintado aquí y a este grupo
+teach-write-game = escriba uno propio (docs/games.md) o mida una figura para más niños
+teach-session = { $name }: juego, semana { $week }, sesión { $session }
+teach-session-told = { $groups ->
+    [one] Primero un grupo en una estación; vea weeks.pdf.
+   *[other] Primero { $groups } grupos en las estaciones; vea weeks.pdf.
+ } Mire el tiempo y el suelo antes de salir.
 survey-told-yard = El patio mide { $area }, con un margen de { $doubt }.
 survey-told-free = Libre para pintar: { $area }.
 told-written = escrito: { $file }

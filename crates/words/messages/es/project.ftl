@@ -283,6 +283,7 @@ build-hours = el equipo terminaría antes de empezar
 build-hours-mend = escriba horas del reloj, como from = 9 y until = 15.5
 build-tool = con { $tool } no se corta { $material }
 weather-unreadable = no se puede leer { $file }, o es más grande que cualquier año de horas
+game-like-ours = un juego de la casa se llama { $name }
 tape-blank = { $count ->
     [one] una fila tiene sus puntos y todavía ninguna lectura
    *[other] { $count } filas tienen sus puntos y todavía ninguna lectura
