@@ -127,7 +127,8 @@ pub struct Job {
     pub tapes: u32,
     /// Hours of each day, in order.
     pub windows: Vec<Window>,
-    /// The air, in order; none: 23 °C, 50 %, shade.
+    /// The air, each spell until the next one begins, nights too: paint that is wet at
+    /// evening dries in the night's air. None: 23 °C, 50 %, shade.
     pub air: Vec<Spell>,
     /// Ways out of the yard.
     pub doors: Vec<Door>,

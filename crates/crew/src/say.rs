@@ -1,20 +1,40 @@
 //! What the crew should hear.
 
+use geo::Polygon;
 use ledger::Ledger;
 use note::{Fact, Note, msg};
 
 use crate::figures::CLEAN;
-use crate::question::{Job, Way};
+use crate::question::{Job, Way, Window};
 use crate::result::Plan;
 use crate::schedule::Problem;
 use crate::tasks::{PEOPLE, Works};
 use crate::ways::Shut;
+
+/// More people than ever paint one yard: a slip.
+const MOST_PEOPLE: u32 = 500;
+
+/// Seconds from the first midnight within which all days lie: ten years.
+const YEARS: i64 = 315_360_000;
+
+/// Whether an outline has a ring of numbers.
+pub(crate) fn is_ground(outline: &Polygon<f64>) -> bool {
+    let rings = std::iter::once(outline.exterior()).chain(outline.interiors());
+    let mut coords = rings.flat_map(|ring| ring.coords());
+    outline.exterior().0.len() >= 4 && coords.all(|at| at.x.is_finite() && at.y.is_finite())
+}
 
 /// What stops the plan before it is begun, and what can be seen at once.
 pub(crate) fn faults(job: &Job) -> Vec<Note> {
     let mut notes = Vec::new();
     if job.people == 0 {
         notes.push(Note::error(None, msg!("crew-nobody")).mend(msg!("crew-name-people")));
+    }
+    if job.people > MOST_PEOPLE {
+        notes.push(Note::error(
+            None,
+            msg!("crew-too-many", count = u64::from(job.people)),
+        ));
     }
     if job.windows.is_empty() {
         notes.push(Note::error(None, msg!("crew-no-window")).mend(msg!("crew-name-window")));
@@ -23,12 +43,13 @@ pub(crate) fn faults(job: &Job) -> Vec<Note> {
         .windows
         .windows(2)
         .all(|two| two[0].to_s <= two[1].from_s);
-    if !ordered
-        || job
-            .windows
-            .iter()
-            .any(|window| window.to_s <= window.from_s)
-    {
+    let fit = |window: &Window| {
+        let years = -YEARS..=YEARS;
+        window.from_s < window.to_s
+            && years.contains(&window.from_s)
+            && years.contains(&window.to_s)
+    };
+    if !ordered || !job.windows.iter().all(fit) {
         notes.push(Note::error(None, msg!("crew-windows-mixed")).mend(msg!("crew-order-windows")));
     }
     for marking in &job.markings {
@@ -50,7 +71,8 @@ pub(crate) fn faults(job: &Job) -> Vec<Note> {
                     Way::Free { edge } => finite(edge),
                 }
         });
-        if !(lengths && finite(marking.swept) && finite(marking.primed)) {
+        let outlined = is_ground(&marking.outline);
+        if !(lengths && outlined && finite(marking.swept) && finite(marking.primed)) {
             notes.push(Note::error(
                 None,
                 msg!("crew-no-quantity", marking = &marking.name),

@@ -13,6 +13,7 @@ use ledger::Ledger;
 
 use crate::figures::{BESIDE, BODY, GRID};
 use crate::question::Job;
+use crate::say::is_ground;
 use crate::schedule::Ways;
 
 /// Steps of the largest grid.
@@ -58,15 +59,12 @@ impl Walks {
     /// The ways of a job, and what cannot be kept open; `None` where no ground, door or
     /// marking is known.
     pub fn new(job: &Job, ledger: &Ledger) -> Option<(Walks, Vec<Shut>)> {
-        let ground = job.ground.as_ref()?;
+        let ground = job.ground.as_ref().filter(|ground| is_ground(ground))?;
         let rect = ground.bounding_rect()?;
         if job.doors.is_empty() || job.markings.is_empty() {
             return None;
         }
         let (width, height) = (rect.width(), rect.height());
-        if !(width.is_finite() && height.is_finite()) {
-            return None;
-        }
         let mut step = ledger.number(GRID).max(0.01);
         while (width / step + 1.0) * (height / step + 1.0) > STEPS {
             step *= 1.5;

@@ -9,7 +9,7 @@ mod common;
 
 use common::yard::{at, job, marking, rect, stencilled, yard};
 use crew::{Door, Hands, Job, Kind, Light, Piece, Plan, Spell, Step, Task, Way, Why, Window, crew};
-use geo::{Coord, Distance, Euclidean, coord};
+use geo::{Coord, Distance, Euclidean, Polygon, coord};
 use ledger::Ledger;
 use marking::Colour;
 use proptest::prelude::*;
@@ -224,6 +224,20 @@ fn too_short_too_few_and_nobody_are_told() {
     };
     assert_eq!(with(&|job| job.people = 0), ["crew-nobody"]);
     assert_eq!(with(&|job| job.people = 1), ["crew-too-few"]);
+    assert_eq!(with(&|job| job.people = u32::MAX), ["crew-too-many"]);
+    assert_eq!(with(&|job| job.markings.clear()), [""; 0]);
+    assert_eq!(
+        with(&|job| job.windows[0].to_s = i64::MAX),
+        ["crew-windows-mixed"]
+    );
+    assert_eq!(
+        with(&|job| job.markings[0].outline = Polygon::empty()),
+        ["crew-no-quantity"]
+    );
+    assert_eq!(
+        with(&|job| job.ground = Some(Polygon::empty())),
+        ["crew-no-ground"]
+    );
     assert_eq!(with(&|job| job.windows.clear()), ["crew-no-window"]);
     assert_eq!(
         with(&|job| job.windows[0].to_s = at(7.0)),
@@ -518,8 +532,46 @@ prop_compose! {
     }
 }
 
+/// Numbers that nobody means.
+fn any_number() -> impl Strategy<Value = f64> {
+    prop_oneof![
+        any::<f64>(),
+        Just(f64::NAN),
+        Just(f64::INFINITY),
+        -1.0..50.0_f64
+    ]
+}
+
 proptest! {
     #![proptest_config(ProptestConfig::with_cases(48))]
+    /// Whatever is written, there is a plan or a note that says why not.
+    #[test]
+    fn nothing_that_is_written_breaks_it(
+        job in any_job(),
+        numbers in proptest::collection::vec(any_number(), 6),
+        counts in proptest::collection::vec(any::<u32>(), 4),
+        times in proptest::collection::vec(any::<i64>(), 3),
+        which in proptest::collection::vec(any::<bool>(), 9),
+    ) {
+        let mut ledger = ledger();
+        for key in ["crew.tries", "crew.nodes"] {
+            ledger.replace(key, &[20.0]).expect("one number");
+        }
+        let mut job = job;
+        let (marking, air) = (&mut job.markings[0], &mut job.air[0]);
+        if which[0] { marking.swept = numbers[0]; }
+        if which[1] { marking.pieces[0].area = numbers[1]; }
+        if which[2] { marking.outline = rect(numbers[2], numbers[3], 1.0, 1.0); }
+        if which[3] { air.temperature = numbers[4]; air.humidity = numbers[5]; air.from_s = times[0]; }
+        if which[4] { job.doors[0].at = coord! { x: numbers[2], y: numbers[3] }; }
+        if which[5] { marking.key_points = counts[0]; marking.pieces[0].coats = counts[1]; }
+        if which[6] { job.people = counts[2]; job.tapes = counts[3]; }
+        if which[7] { job.windows[0] = Window { from_s: times[1], to_s: times[2] }; }
+        if which[8] { job.ground = Some(rect(0.0, 0.0, numbers[2], numbers[3])); }
+        let noted = crew(&job, &ledger);
+        prop_assert_eq!(noted.value.is_none(), note::any_error(&noted.notes));
+    }
+
     #[test]
     fn any_plan_keeps_the_laws(job in any_job()) {
         let mut ledger = ledger();

@@ -18,6 +18,9 @@ const LIMITS: Limits = Limits {
     seed: 1,
 };
 
+/// No moves: branch and bound has to find the plan.
+const ALONE: Limits = Limits { tries: 0, ..LIMITS };
+
 fn oracle() -> Value {
     serde_json::from_str(include_str!("../oracle/rcpsp.json")).expect("the answers read")
 }
@@ -109,6 +112,12 @@ fn sixty_small_projects_end_when_another_solver_ends_them() {
         assert_eq!(broken(&problem, &solved.when), None, "case {nth}");
         assert_eq!(solved.end, whole(&case["end"]), "case {nth}");
         assert!(solved.proven(), "case {nth}");
+        let alone = solve(&problem, ALONE).expect("a plan");
+        assert_eq!(
+            (alone.end, alone.proven()),
+            (solved.end, true),
+            "case {nth}"
+        );
         // without moves and without the proof there is still a plan and a bound
         let quick = Limits {
             tries: 0,

@@ -27,7 +27,7 @@ def main():
     us = [946_353, 3_785_412, 18_927_059]
     cases = []
     while len(cases) < 1000:
-        kind = len(cases) % 4
+        kind = len(cases) % 5
         if kind == 0:
             sizes = dice.sample(metric, dice.randint(2, 5))
         elif kind == 1:
@@ -37,6 +37,8 @@ def main():
         if kind == 3:  # one price a litre: everything ties but what is left over
             rate = dice.randint(5, 30)
             shelf = [(size, size * rate) for size in sizes]
+        elif kind == 2:  # prices that often come to the same sum
+            shelf = [(size, dice.randrange(5, 60, 5) * 1_000_000) for size in sizes]
         else:
             shelf = [(size, int(size * dice.uniform(8, 30)) // 500_000 * 500_000) for size in sizes]
         need = dice.randrange(1, 12_000_000, dice.choice([1, 1_000, 250_000]))

@@ -13,11 +13,12 @@
 //! this is not proven; a price that nobody named is unknown and stays so, and a total with
 //! an unknown in it says "at least". Never here: files, sentences, a price of our own.
 //!
-//! [`layout::cost`](../layout/cost/index.html) weighs figures by a rougher rule, one rate
-//! and one loss for all coats; what is bought follows from this room alone.
+//! The room `layout` weighs figures by a rougher rule, one rate and one loss for all coats,
+//! and by prices of its own; what is bought follows from this room alone.
 
 mod cans;
 pub mod figures;
+mod item;
 mod litres;
 mod question;
 mod say;
@@ -25,9 +26,10 @@ mod shop;
 mod upkeep;
 
 pub use cans::{Cans, Cover, Size, cheapest};
+pub use item::{Item, Unit};
 pub use litres::{ColourPaint, coats, film};
 pub use question::{CanSystem, Job, Painted, Prices, Shade, Surface, Wear};
-pub use shop::{Item, Line, Primer, Shopping, Total, Unit, shop};
+pub use shop::{Line, Primer, Shopping, Total, shop};
 pub use upkeep::{Refresh, Upkeep, annuity, equivalent_annual, refresh_after, upkeep, visible};
 
 /// To 1e-6, as everything leaves this room; a negative zero becomes zero.

@@ -6,7 +6,7 @@ use ledger::Key;
 use marking::{Colour, Figure};
 
 use crate::figures::{RATE_CONCRETE, RATE_DENSE, RATE_WORN};
-use crate::shop::Item;
+use crate::item::Item;
 
 /// What paint is rolled on.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]

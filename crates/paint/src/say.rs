@@ -19,19 +19,21 @@ pub(crate) fn notes(job: &Job, shopping: &Shopping) -> Vec<Note> {
                 .mend(msg!("paint-name-surface")),
         );
     }
+    let quantity = |value: f64| value.is_finite() && value >= 0.0;
     let odd: Vec<String> = job
         .painted
         .iter()
         .filter(|painted| {
-            painted
-                .areas
-                .iter()
-                .any(|(_, area)| !(area.is_finite() && *area >= 0.0))
+            let areas = painted.areas.iter().all(|(_, area)| quantity(*area));
+            !(areas && quantity(painted.masked))
         })
         .map(|painted| painted.name.clone())
         .collect();
     if !odd.is_empty() {
         notes.push(Note::error(None, msg!("paint-no-area", markings = odd)));
+    }
+    if !(quantity(job.swept) && quantity(job.roped)) {
+        notes.push(Note::error(None, msg!("paint-no-ground")));
     }
     if job.people == 0 {
         notes.push(Note::warning(None, msg!("paint-nobody")).mend(msg!("paint-name-people")));

@@ -1,13 +1,14 @@
 //! The shopping list: each thing with the rule of the ledger that its quantity follows from.
 //!
-//! A new thing is an [`Item`], a row of [`RULES`], a figure in the ledger and its name in
-//! both languages.
+//! A new thing is an [`Item`], a row of `RULES`, a figure in the ledger and its name in both
+//! languages.
 
 use ledger::{Key, Ledger};
 use note::Noted;
 
 use crate::cans::{Cover, cheapest};
 use crate::figures::{GRIT_DENSITY, GRIT_SHARE, LOSS_FILLED, PRIMER_ON, PRIMER_RATE};
+use crate::item::{Item, Unit};
 use crate::litres::{ColourPaint, film, on_the_shelf, paints};
 use crate::millionth;
 use crate::question::{Job, Surface};

@@ -54,7 +54,8 @@ fn the_table_of_cans_comes_out() {
 }
 
 /// oracle/cans.py: 1,000 random shelves and needs, every combination looked at in whole
-/// millionths. A quarter has one price a litre, so that only what is left over decides.
+/// millionths. A fifth has one price a litre and a fifth prices in
+/// fives, so that what is left over, or the fewest cans, decides.
 #[test]
 fn a_thousand_shelves_agree_with_full_enumeration() {
     let text = include_str!("../oracle/cans.json");

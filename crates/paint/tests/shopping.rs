@@ -203,6 +203,9 @@ fn what_nobody_said_is_told() {
         ]
     );
     near(noted.value.colours[0].coats[0], 3.2 / 3.0 * 1.1);
+    job.roped = f64::INFINITY;
+    let told = shop(&job, &ledger).notes;
+    assert!(told.iter().any(|note| note.what.key == "paint-no-ground"));
     assert!(
         noted
             .value

@@ -207,10 +207,8 @@ impl<'a> Chains<'a> {
             }
             let start = problem.in_window(work, from)?;
             let mut end = problem.end(work, start);
-            if let Some((_, told)) = late.filter(|(late, _)| *late == work) {
-                if told > end {
-                    end = self.lands(work, told);
-                }
+            if let Some((_, told)) = late.filter(|late| late.0 == work && late.1 > end) {
+                end = self.lands(work, told);
             }
             early[work] = (start, end);
         }

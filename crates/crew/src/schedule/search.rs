@@ -2,10 +2,10 @@
 
 use chance::Chance;
 
+use super::Problem;
 use super::bound::{Chains, bound};
 use super::exact::prove;
 use super::place::{Placed, Table};
-use super::{Problem, Wait};
 
 /// How much is looked at. The answer depends on these counts, never on time.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -147,16 +147,13 @@ fn by_priority<K: Ord>(table: &Table, key: impl Fn(usize) -> K) -> Vec<usize> {
 fn move_one(list: &mut Vec<usize>, table: &Table, chance: &mut Chance) {
     let at = chance.below(list.len());
     let work = list.remove(at);
-    let waits = |link: &super::Link, other: usize| match link.wait {
-        Wait::Dry(_) | Wait::Begun => link.from == other || link.to == other,
-    };
     let low = list
         .iter()
-        .rposition(|other| table.before[work].iter().any(|link| waits(link, *other)))
+        .rposition(|other| table.before[work].iter().any(|link| link.from == *other))
         .map_or(0, |found| found + 1);
     let high = list
         .iter()
-        .position(|other| table.after[work].iter().any(|link| waits(link, *other)))
+        .position(|other| table.after[work].iter().any(|link| link.to == *other))
         .unwrap_or(list.len());
     list.insert(low + chance.below(high - low + 1), work);
 }

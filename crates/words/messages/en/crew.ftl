@@ -1,6 +1,7 @@
 # What is told of the painting days, and the names of tasks, steps and reasons.
 crew-nobody = Nobody is named to paint.
 crew-name-people = Say how many people come.
+crew-too-many = { $count } people cannot paint one yard.
 crew-no-window = No hours to paint in are given.
 crew-name-window = Name for each day from when to when the yard is free and the weather fit.
 crew-windows-mixed = The hours of the days overlap, run backwards or are out of order.

@@ -1,7 +1,8 @@
 # What is told of paint and of what else is bought, and the names of the things. A litre is written as L, as on the can.
 paint-no-surface = No surface is named under { $markings }: it is reckoned as worn asphalt, which drinks most.
 paint-name-surface = Name the surface: smooth concrete, dense asphalt, or open and worn asphalt.
-paint-no-area = { $markings } has a painted area that is no area.
+paint-no-area = { $markings } has an area or an edge that is none.
+paint-no-ground = The ground to wash or the length to rope off is no area or length.
 paint-nobody = Nobody is named to paint: what goes by the head is not on the list.
 paint-name-people = Say how many people come.
 paint-no-can = No can is known that holds { $litres } L of { $what ->

@@ -1,6 +1,7 @@
 # Lo que se dice de los días de pintura, y los nombres de tareas, pasos y motivos.
 crew-nobody = No se indica quién pinta.
 crew-name-people = Indique cuántas personas vienen.
+crew-too-many = { $count } personas no pueden pintar un solo patio.
 crew-no-window = No se dan horas para pintar.
 crew-name-window = Indique para cada día desde cuándo y hasta cuándo está libre el patio con tiempo adecuado.
 crew-windows-mixed = Las horas de los días se solapan, van al revés o están desordenadas.

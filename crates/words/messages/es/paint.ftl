@@ -1,7 +1,8 @@
 # Lo que se dice de la pintura y del resto de la compra, y los nombres de las cosas. El litro se escribe L, como en la lata.
 paint-no-surface = No se indica la superficie bajo { $markings }: se calcula como asfalto gastado, el que más absorbe.
 paint-name-surface = Indique la superficie: hormigón liso, asfalto denso, o asfalto abierto y gastado.
-paint-no-area = { $markings } tiene una superficie pintada imposible.
+paint-no-area = { $markings } tiene una superficie o un borde imposible.
+paint-no-ground = El suelo que se lava o la longitud que se acordona no es una medida posible.
 paint-nobody = No se indica quién pinta: lo que va por persona no está en la lista.
 paint-name-people = Indique cuántas personas vienen.
 paint-no-can = No se conoce ninguna lata para { $litres } L de { $what ->
