@@ -30,7 +30,12 @@ fn plate(shape: Polygon<f64>, setting: &Setting) -> Stencil {
 /// Rounded outlines of any form: a circle pushed in and out by slow waves.
 fn blob(chance: &mut Chance, radius: f64) -> Vec<Coord<f64>> {
     let waves: Vec<[f64; 2]> = (2..5)
-        .map(|_| [0.08 * chance.share(), 6.283 * chance.share()])
+        .map(|_| {
+            [
+                0.08 * chance.share(),
+                std::f64::consts::TAU * chance.share(),
+            ]
+        })
         .collect();
     (0..90)
         .map(|step| {
