@@ -124,3 +124,60 @@ fn a_part_that_is_missing_is_left_out() {
     let parts = |file: &CutFile| text(file).matches("\n1\nup\n").count();
     assert_eq!([parts(&whole[0]), parts(&files[0])], [2, 1]);
 }
+
+/// Rounded places of a figure turned in its yard hide no arc: as many sides are arcs.
+#[test]
+fn arcs_are_found_however_a_figure_lies() {
+    use geo::Coord;
+    let ledger = Ledger::shipped().expect("the shipped ledger reads");
+    let ground = Ground::Asphalt;
+    let look = Look::of(Palette { ground }, &ledger);
+    let setting = Setting {
+        material: Material::Film,
+        tool: Tool::Knife,
+        applied: Applied::Roller,
+        turn_over: TurnOver::Never,
+        numerals: Numerals::Apart,
+    };
+    for name in ["court", "spots", "straight-lane", "leap-prints"] {
+        let family = family(name).expect("a family of the house");
+        let lengths: Vec<f64> = family.lengths().iter().map(|one| one.default).collect();
+        let figure = family.make(&lengths, &look).expect("defaults fit");
+        let sides = |turn: f64| -> Vec<[usize; 2]> {
+            let figure = figure.placed(Coord { x: 3.0, y: 1.7 }, turn, false);
+            let laid = Laid {
+                figure: &figure,
+                turn,
+            };
+            let made = stencils(&[laid], &setting, &ledger).value;
+            let each = made.stencils.iter();
+            each.map(|one| {
+                let cuts = one.panels.iter().flat_map(|panel| &panel.cuts);
+                cuts.fold([0, 0], |[bent, all], ring| {
+                    let corners: Vec<[f64; 2]> = ring
+                        .coords()
+                        .skip(1)
+                        .map(|at| [1000.0 * at.x, 1000.0 * at.y])
+                        .collect();
+                    let arcs = cutfile::arcs(&corners);
+                    let found = arcs.iter().filter(|corner| corner.bulge != 0.0).count();
+                    [bent + found, all + corners.len()]
+                })
+            })
+            .collect()
+        };
+        let still = sides(0.0);
+        // a disc, a half-moon and a ring are arcs for the most part
+        let first = still.first().expect("a stencil");
+        assert!(2 * first[0] > first[1], "{name}: {first:?}");
+        for turn in [0.3, 1.9, -2.4] {
+            for (ours, wanted) in sides(turn).iter().zip(&still) {
+                let off = ours[0].abs_diff(wanted[0]);
+                assert!(
+                    off <= wanted[0] / 20,
+                    "{name} at {turn}: {ours:?}, not {wanted:?}"
+                );
+            }
+        }
+    }
+}
