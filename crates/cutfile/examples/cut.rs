@@ -9,7 +9,9 @@ use geo::{BoundingRect, Polygon};
 use ledger::Ledger;
 use marking::{Ground, Look, Palette, families};
 use serde_json::{Value, json};
-use stencil::{Applied, Laid, Material, Numerals, Setting, Stencils, Tool, TurnOver, stencils};
+use stencil::{
+    Applied, Laid, Material, Numerals, Rules, Setting, Stencils, Tool, TurnOver, stencils,
+};
 
 fn main() -> Result<(), Box<dyn Error>> {
     let folder = std::env::args().nth(1).ok_or("name a folder")?;
@@ -55,7 +57,8 @@ fn main() -> Result<(), Box<dyn Error>> {
             std::fs::write(format!("{folder}/{}", file.name), file.bytes)?;
         }
     }
-    let record = record(&made, &sheets);
+    let kerf = Rules::of(&setting, &ledger).kerf;
+    let record = record(&made, &sheets, kerf);
     std::fs::write(
         format!("{folder}/stencils.json"),
         serde_json::to_vec_pretty(&record)?,
@@ -138,7 +141,7 @@ fn polygon(shape: &Polygon<f64>) -> Value {
     )
 }
 
-fn record(made: &Stencils, sheets: &[Sheet]) -> Value {
+fn record(made: &Stencils, sheets: &[Sheet], kerf: f64) -> Value {
     let panel = |panel: &stencil::Panel| {
         json!({
             "id": panel.id,
@@ -180,6 +183,7 @@ fn record(made: &Stencils, sheets: &[Sheet]) -> Value {
         })
     };
     json!({
+        "kerf": kerf,
         "stencils": made.stencils.iter().map(stencil).collect::<Vec<_>>(),
         "sheets": sheets.iter().map(sheet).collect::<Vec<_>>(),
     })

@@ -15,9 +15,9 @@ pub struct Corner {
     pub bulge: f64,
 }
 
-/// Millimetres: corners are rounded to 1e-3 mm, and a circle through three of them misses
-/// the others by a few times that.
-const ON_CIRCLE: f64 = 0.004;
+/// Millimetres: corners are rounded to 1e-3 mm, in the yard and in the plate again, and a
+/// circle through three of them misses the others by a few times that.
+const ON_CIRCLE: f64 = 0.01;
 /// Sides of an arc at least: four points always lie nearly on some circle where sides are short.
 const SIDES: usize = 4;
 /// Radians: no side of an arc turns farther; a hexagon is no circle.

@@ -273,8 +273,10 @@ impl Draft {
         let high = (2.0 * along / (letters.unwrap_or(1).max(1) as f64 * BROAD))
             .min(2.0 * tall / 5.0)
             .clamp(CAPS[2], CAPS[1]);
-        let turn = panel.label_turn + part.turn.to_radians();
-        let (sin, cos) = libm::sincos(turn);
+        // read from below or from the right
+        let whole = panel.label_turn.to_degrees() + part.turn;
+        let turn = whole - 180.0 * ((whole + 89.0) / 180.0).floor();
+        let (sin, cos) = libm::sincos(turn.to_radians());
         let middle = place(panel.label);
         for (line, text) in lines.iter().enumerate() {
             let down = high * (1.5 - 2.0 * line as f64);
@@ -282,7 +284,7 @@ impl Draft {
                 layer: Layer::Mark,
                 at: [fine(middle[0] - sin * down), fine(middle[1] + cos * down)],
                 high: fine(high),
-                turn: fine(turn.to_degrees()),
+                turn: fine(turn),
                 text: (*text).to_owned(),
             });
         }

@@ -25,6 +25,7 @@ mod curve;
 mod drawing;
 mod dxf;
 mod files;
+mod frame;
 mod svg;
 mod tiles;
 

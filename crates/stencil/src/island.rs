@@ -7,7 +7,7 @@
 use geo::{BooleanOps, BoundingRect, Coord, MultiPolygon, Polygon, Winding};
 
 use crate::material::Rules;
-use crate::motif::filled;
+use crate::motif::eyes;
 use crate::result::{Opening, Tie};
 use crate::shape::{off, sides};
 
@@ -23,13 +23,10 @@ pub(crate) fn tied(openings: Vec<Opening>, rules: &Rules) -> (Vec<Opening>, Vec<
     let shapes: Vec<Polygon<f64>> = openings.iter().map(|one| one.polygon.clone()).collect();
     let paint = sides(&shapes);
     let mut ties = Vec::new();
-    for shape in &filled(&shapes, rules.join) {
-        for eye in shape.interiors() {
-            let mut eye = eye.clone();
-            eye.make_cw_winding();
-            let edge = Edge::of(&eye, &paint);
-            ties.extend(edge.ties(&paint, &shapes, rules));
-        }
+    for eye in eyes(&shapes, rules.join) {
+        let mut edge = eye.exterior().clone();
+        edge.make_cw_winding();
+        ties.extend(Edge::of(&edge, &paint).ties(&paint, &shapes, rules));
     }
     if ties.is_empty() {
         return (openings, ties);

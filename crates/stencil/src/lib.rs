@@ -21,6 +21,7 @@
 pub mod figures;
 mod holds;
 mod island;
+mod kerf;
 mod material;
 mod motif;
 mod name;

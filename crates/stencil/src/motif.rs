@@ -7,11 +7,11 @@
 
 use std::collections::BTreeMap;
 
-use geo::{Area, Contains, Coord, MultiPolygon, Point, Polygon};
+use geo::{Area, Contains, Coord, MultiPolygon, Point, Polygon, Winding};
 use marking::{Colour, Figure, Paint};
 
 use crate::material::{Numerals, Rules};
-use crate::shape::{apart, grown};
+use crate::shape::{apart, bounds, grown, roughly_grown};
 
 /// Numbers of painted shapes, rising.
 pub(crate) type Group = Vec<usize>;
@@ -68,14 +68,41 @@ fn joined(
     groups.into_values().collect()
 }
 
-/// Shapes with the joints between them filled: what they enclose is an eye.
-pub(crate) fn filled(shapes: &[Polygon<f64>], join: f64) -> MultiPolygon<f64> {
+/// Shapes grown until the joints between them close: what they enclose is an eye.
+pub(crate) fn closed(shapes: &[Polygon<f64>], join: f64) -> MultiPolygon<f64> {
+    roughly_grown(&MultiPolygon(shapes.to_vec()), join / 2.0)
+}
+
+/// The eyes of shapes: bare ground that they enclose but for joints. Where a joint opens, an
+/// eye bulges into it by less than half a joint.
+pub(crate) fn eyes(shapes: &[Polygon<f64>], join: f64) -> Vec<Polygon<f64>> {
     let half = join / 2.0;
-    grown(&grown(&MultiPolygon(shapes.to_vec()), half), -half)
+    let closed = grown(&MultiPolygon(shapes.to_vec()), half);
+    let inner = closed.iter().flat_map(|shape| shape.interiors());
+    inner
+        .flat_map(|eye| {
+            let mut eye = eye.clone();
+            eye.make_ccw_winding();
+            grown(&MultiPolygon(vec![Polygon::new(eye, Vec::new())]), half)
+        })
+        .collect()
 }
 
 /// Whether a shape lies in an eye of what is left when it is taken out of its group.
 fn in_an_eye(paint: &[Paint], group: &[usize], one: usize, join: f64) -> bool {
+    // what reaches the group's box is in no eye of it
+    let all = bounds(group.iter().map(|at| &paint[*at].polygon));
+    let own = bounds([&paint[one].polygon]);
+    let (Some(all), Some(own)) = (all, own) else {
+        return false;
+    };
+    let inside = own.min().x > all.min().x + join
+        && own.min().y > all.min().y + join
+        && own.max().x < all.max().x - join
+        && own.max().y < all.max().y - join;
+    if !inside {
+        return false;
+    }
     let others: Vec<Polygon<f64>> = group
         .iter()
         .filter(|other| **other != one)
@@ -84,7 +111,7 @@ fn in_an_eye(paint: &[Paint], group: &[usize], one: usize, join: f64) -> bool {
     let Some(corner) = paint[one].polygon.exterior().0.first() else {
         return false;
     };
-    eye_round(&grown(&MultiPolygon(others), join / 2.0), *corner)
+    eye_round(&closed(&others, join), *corner)
 }
 
 fn eye_round(shapes: &MultiPolygon<f64>, at: Coord<f64>) -> bool {
@@ -116,8 +143,10 @@ fn by_colour(paint: &[Paint], group: Group, rules: &Rules) -> Vec<Group> {
     }
     let bands = |group: &[usize]| -> usize {
         let shapes: Vec<Polygon<f64>> = group.iter().map(|at| paint[*at].polygon.clone()).collect();
-        let filled = filled(&shapes, rules.join);
-        filled.iter().map(|shape| shape.interiors().len()).sum()
+        closed(&shapes, rules.join)
+            .iter()
+            .map(|shape| shape.interiors().len())
+            .sum()
     };
     let one_band = match areas.len() {
         1 => true,
@@ -147,7 +176,7 @@ fn into_eyes(paint: &[Paint], mut groups: Vec<Group>, rules: &Rules) -> Vec<Grou
         .map(|group| {
             let shapes: Vec<Polygon<f64>> =
                 group.iter().map(|at| paint[*at].polygon.clone()).collect();
-            filled(&shapes, rules.join)
+            closed(&shapes, rules.join)
         })
         .collect();
     for inner in 0..groups.len() {

@@ -4,7 +4,7 @@ use geo::{Area, ConvexHull, Coord, MultiPolygon, Polygon};
 use marking::{Colour, glyph};
 
 use crate::material::Rules;
-use crate::motif::filled;
+use crate::motif::closed;
 use crate::result::Motif;
 use crate::same::Form;
 use crate::shape::{bounds, moved, outline, strip};
@@ -49,8 +49,9 @@ impl Glyphs {
     }
 
     fn read(&self, shapes: &[Polygon<f64>]) -> Option<String> {
-        /// Of the root of a glyph's area: half a millimetre at a cap height of 15 cm.
-        const LIKE: f64 = 0.006;
+        /// Of the root of a glyph's area: 0.9 mm at a cap height of 15 cm. Bows have flat
+        /// sides, 0.3 mm off, whatever the height.
+        const LIKE: f64 = 0.010;
         let form = normal(shapes)?;
         let found = self
             .0
@@ -76,7 +77,7 @@ pub(crate) fn motif(shapes: &[Polygon<f64>], glyphs: &Glyphs, rules: &Rules) -> 
     if let Some(text) = glyphs.read(shapes) {
         return Motif::Glyph(text);
     }
-    let whole = filled(shapes, rules.join);
+    let whole = closed(shapes, rules.join);
     let [shape] = whole.0.as_slice() else {
         return Motif::Shape;
     };

@@ -17,6 +17,13 @@ pub(crate) fn grown(shapes: &MultiPolygon<f64>, by: f64) -> MultiPolygon<f64> {
     shapes.buffer_with_style(BufferStyle::new(by).line_join(LineJoin::Round(SIDE)))
 }
 
+/// The same with corners of few sides, for measures that need no more.
+pub(crate) fn roughly_grown(shapes: &MultiPolygon<f64>, by: f64) -> MultiPolygon<f64> {
+    /// Radians: at 43 mm the middle of a side lies 0.35 mm off the arc.
+    const SIDE: f64 = 0.255;
+    shapes.buffer_with_style(BufferStyle::new(by).line_join(LineJoin::Round(SIDE)))
+}
+
 /// To 1e-6, as everything leaves this room; a negative zero becomes zero.
 pub(crate) fn millionth(value: f64) -> f64 {
     (value * 1e6).round() / 1e6 + 0.0

@@ -11,7 +11,7 @@ use crate::material::{Rules, Setting, TurnOver};
 use crate::motif::motifs;
 use crate::name::{Glyphs, corners, motif};
 use crate::panel::{panels, plate};
-use crate::result::{Opening, Stencil, Stencils, Taped, Use, Weak, Weakness};
+use crate::result::{Motif, Opening, Stencil, Stencils, Taped, Use, Weak, Weakness};
 use crate::same::Form;
 use crate::say;
 use crate::shape::{bounds, millionth, moved, outline, settled, snug, turned};
@@ -66,7 +66,8 @@ pub fn stencils(laid: &[Laid], setting: &Setting, ledger: &Ledger) -> Noted<Sten
         let Some(room) = bounds(&shapes) else {
             continue;
         };
-        match taped(&shapes, room, &rules) {
+        let shows = motif(&shapes, &glyphs, &rules);
+        match taped(&shapes, &shows, room, &rules) {
             Some(why) => left.extend(draft.uses.iter().flat_map(|one| {
                 one.paint.iter().filter_map(move |at| {
                     let paint = laid.get(one.marking)?.figure.paint.get(*at)?;
@@ -80,7 +81,7 @@ pub fn stencils(laid: &[Laid], setting: &Setting, ledger: &Ledger) -> Noted<Sten
                     })
                 })
             })),
-            None => made.push((draft, room)),
+            None => made.push((draft, shows, room)),
         }
     }
     left.sort_by_key(|one| (one.marking, one.paint));
@@ -88,9 +89,9 @@ pub fn stencils(laid: &[Laid], setting: &Setting, ledger: &Ledger) -> Noted<Sten
     let stencils: Vec<Stencil> = made
         .into_iter()
         .enumerate()
-        .map(|(number, (draft, room))| {
+        .map(|(number, (draft, shows, room))| {
             let id = format!("S{:0digits$}", number + 1);
-            draft.stencil(id, room, setting, &glyphs, &rules)
+            draft.stencil(id, shows, room, setting, &rules)
         })
         .collect();
     let value = Stencils {
@@ -185,9 +186,9 @@ impl Draft {
     fn stencil(
         self,
         id: String,
+        motif: Motif,
         room: Rect<f64>,
         setting: &Setting,
-        glyphs: &Glyphs,
         rules: &Rules,
     ) -> Stencil {
         let shapes: Vec<Polygon<f64>> = self.paint.iter().map(|(_, one)| one.clone()).collect();
@@ -228,7 +229,7 @@ impl Draft {
             }));
         }
         Stencil {
-            motif: motif(&shapes, glyphs, rules),
+            motif,
             colours: colours(&self.paint),
             material: setting.material,
             tool: setting.tool,

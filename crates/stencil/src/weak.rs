@@ -1,10 +1,10 @@
 //! Openings too narrow, webs too narrow, tongues too long.
 
-use geo::{BooleanOps, BoundingRect, Centroid, Coord, MultiPolygon, Polygon};
+use geo::{BooleanOps, BoundingRect, Centroid, Coord, MultiPolygon, Polygon, Simplify};
 
 use crate::material::Rules;
 use crate::result::{Opening, Tie, Weak, Weakness};
-use crate::shape::{apart, grown, strip};
+use crate::shape::{apart, grown, roughly_grown, strip};
 
 /// Metres: rounding to 1e-6 m moves each of two edges, and rounded corners lie 2e-5 off.
 const SLACK: f64 = 1e-4;
@@ -97,14 +97,21 @@ fn tongue(plate: &Polygon<f64>, openings: &[Opening], rules: &Rules) -> Option<W
     /// of cells, into which it would just fit or just not.
     const BRUSHES: [f64; 5] = [0.011, 0.0155, 0.0215, 0.0305, 0.043];
     let cut = MultiPolygon(openings.iter().map(|one| one.polygon.clone()).collect());
-    let sheet = MultiPolygon(vec![plate.clone()]).difference(&cut);
+    let sheet = MultiPolygon(vec![plate.clone()])
+        .difference(&cut)
+        .simplify(ROUGH);
+    /// Metres. A strip is as long and as broad without bends of this size.
+    const ROUGH: f64 = 0.000_5;
     let mut worst: Option<Weak> = None;
+    let mut before = rules.web / 2.0;
     for brush in BRUSHES {
-        let core = grown(&grown(&sheet, -brush), brush + SLACK);
+        let narrower = std::mem::replace(&mut before, brush);
+        let core = roughly_grown(&roughly_grown(&sheet, -brush), brush + ROUGH);
         for left in &sheet.difference(&core) {
             let [length, width] = strip(left);
-            // leavings in corners are no strips: webs under the least are told apart
-            let is_strip = width >= 0.8 * rules.web && width <= 2.0 * brush;
+            // what is narrower has been found by the brush before; leavings in corners, and
+            // what hangs together through them, are no strips
+            let is_strip = width >= 0.8 * 2.0 * narrower && width <= 2.0 * brush;
             if !is_strip || length <= rules.tongue * width {
                 continue;
             }
