@@ -61,7 +61,23 @@ pub(crate) struct Fit {
     pub(crate) high: Point,
     pieces: Vec<Piece>,
     lines: Vec<Line>,
+    grid: Grid,
 }
+
+/// Which pieces matter where: square by square of the box, those that may have a point deepest.
+#[derive(Clone, Debug, Default)]
+struct Grid {
+    side: usize,
+    /// For each square, where its pieces begin in `pieces`; one more at the end.
+    begins: Vec<usize>,
+    pieces: Vec<usize>,
+}
+
+/// Squares along a side of the grid: most squares are then left with one to four pieces.
+const SIDE: usize = 32;
+
+/// Pieces that are looked through without a grid.
+const FEW: usize = 3;
 
 impl Fit {
     /// Of part b seen from part a, both as convex pieces, `gap` kept between them.
@@ -77,13 +93,69 @@ impl Fit {
             high: [f64::NEG_INFINITY; 2],
             pieces: Vec::new(),
             lines: Vec::new(),
+            grid: Grid::default(),
         };
         for sum in sums {
             if !fit.pieces.iter().any(|piece| fit.covers(piece, &sum, gap)) {
                 fit.add(&sum, gap);
             }
         }
+        fit.grid = fit.sorted();
         fit
+    }
+
+    /// The grid of this polygon's pieces. Depth changes by no more than the way gone, so from a square's
+    /// middle to its corners by half its diagonal: a piece that even so is nowhere
+    /// deeper than another, or not entered, is left out.
+    fn sorted(&self) -> Grid {
+        let side = if self.pieces.len() > FEW { SIDE } else { 1 };
+        let cell = [0, 1].map(|axis| (self.high[axis] - self.low[axis]) / side as f64);
+        // a millionth more, for points that rounding puts into the next square
+        let way = libm::hypot(cell[0], cell[1]) / 2.0 * (1.0 + 1e-6);
+        let mut begins = vec![0];
+        let mut pieces = Vec::new();
+        for square in 0..side * side {
+            let step = [square % side, square / side];
+            let middle = [0, 1].map(|axis| self.low[axis] + (step[axis] as f64 + 0.5) * cell[axis]);
+            let depth = |piece: &Piece| {
+                let lines = self.lines[piece.first..piece.end].iter();
+                lines
+                    .map(|line| line.depth(middle))
+                    .fold(f64::INFINITY, f64::min)
+            };
+            let depths: Vec<f64> = self.pieces.iter().map(depth).collect();
+            let surely = depths
+                .iter()
+                .fold(0.0, |most: f64, depth| most.max(depth - way));
+            let may = |(_, depth): &(usize, &f64)| **depth + way >= surely;
+            pieces.extend(
+                depths
+                    .iter()
+                    .enumerate()
+                    .filter(may)
+                    .map(|(piece, _)| piece),
+            );
+            begins.push(pieces.len());
+        }
+        Grid {
+            side,
+            begins,
+            pieces,
+        }
+    }
+
+    /// The pieces that may have the point deepest; the point lies in the box.
+    fn near(&self, p: Point) -> impl Iterator<Item = &Piece> {
+        let side = self.grid.side;
+        let step = [0, 1].map(|axis| {
+            let share = (p[axis] - self.low[axis]) / (self.high[axis] - self.low[axis]);
+            ((share * side as f64) as usize).min(side - 1)
+        });
+        let square = step[1] * side + step[0];
+        let list = self.grid.begins[square]..self.grid.begins[square + 1];
+        self.grid.pieces[list]
+            .iter()
+            .map(|&piece| &self.pieces[piece])
     }
 
     /// Whether the piece, without its gap, has all of the ring: gaps grow alike.
@@ -151,7 +223,7 @@ impl Fit {
         if outside(self.low, self.high, p) {
             return deepest;
         }
-        for piece in &self.pieces {
+        for piece in self.near(p) {
             if outside(piece.low, piece.high, p) {
                 continue;
             }
@@ -167,12 +239,12 @@ impl Fit {
         deepest
     }
 
-    /// The nearest edge of every piece that has the point deeper than `touch`.
+    /// The nearest edge of pieces that have the point deeper than `touch`, the deepest among them.
     pub(crate) fn ways_out(&self, p: Point, touch: f64, out: &mut Vec<(f64, Line)>) {
         if outside(self.low, self.high, p) {
             return;
         }
-        for piece in &self.pieces {
+        for piece in self.near(p) {
             if outside(piece.low, piece.high, p) {
                 continue;
             }

@@ -16,7 +16,7 @@ use crate::world::{Room, Spot, World};
 /// Places drawn over the whole room for one step.
 const WIDE: usize = 24;
 /// Places drawn near by for one step.
-const NEAR: usize = 8;
+const NEAR: usize = 16;
 /// Drawn places that are landed.
 const LANDED: usize = 3;
 /// Rounds of one landing.
