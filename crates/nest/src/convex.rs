@@ -49,7 +49,7 @@ pub(crate) fn area(ring: &[Point]) -> f64 {
 }
 
 /// Twice the area of the triangle a, b, c: above 0 for a turn to the left.
-fn turn(a: Point, b: Point, c: Point) -> f64 {
+pub(crate) fn turn(a: Point, b: Point, c: Point) -> f64 {
     (b[0] - a[0]) * (c[1] - a[1]) - (b[1] - a[1]) * (c[0] - a[0])
 }
 

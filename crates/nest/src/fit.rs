@@ -117,16 +117,19 @@ impl Fit {
         for square in 0..side * side {
             let step = [square % side, square / side];
             let middle = [0, 1].map(|axis| self.low[axis] + (step[axis] as f64 + 0.5) * cell[axis]);
-            let depth = |piece: &Piece| {
-                let lines = self.lines[piece.first..piece.end].iter();
-                lines
-                    .map(|line| line.depth(middle))
-                    .fold(f64::INFINITY, f64::min)
-            };
-            let depths: Vec<f64> = self.pieces.iter().map(depth).collect();
-            let surely = depths
-                .iter()
-                .fold(0.0, |most: f64, depth| most.max(depth - way));
+            let mut surely: f64 = 0.0;
+            let mut depths: Vec<f64> = Vec::with_capacity(self.pieces.len());
+            for piece in &self.pieces {
+                let mut depth = f64::INFINITY;
+                for line in &self.lines[piece.first..piece.end] {
+                    depth = depth.min(line.depth(middle));
+                    if depth + way < surely {
+                        break;
+                    }
+                }
+                surely = surely.max(depth - way);
+                depths.push(depth);
+            }
             let may = |(_, depth): &(usize, &f64)| **depth + way >= surely;
             pieces.extend(
                 depths

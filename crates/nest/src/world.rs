@@ -6,6 +6,7 @@ use std::sync::OnceLock;
 use crate::convex::{self, Point};
 use crate::fit::Fit;
 use crate::part::{Part, sine_and_cosine};
+use crate::simple::simpler;
 
 /// Share of the largest length in the question. Two parts that overlap by no more only touch: sums of doubles
 /// of that size are good to some 1e-15, and a crack this deep along a part is far below
@@ -67,7 +68,7 @@ impl World {
             let ring = convex::ring(&wanted.outline).unwrap_or_default();
             areas.push(convex::area(&ring));
             if !ring.is_empty() {
-                let pieces = convex::pieces(&ring);
+                let pieces = convex::pieces(&simpler(&ring));
                 poses.extend(
                     wanted
                         .turns
