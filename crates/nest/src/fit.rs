@@ -69,15 +69,13 @@ pub(crate) struct Fit {
 struct Grid {
     side: usize,
     /// For each square, where its pieces begin in `pieces`; one more at the end.
-    begins: Vec<usize>,
-    pieces: Vec<usize>,
+    begins: Vec<u32>,
+    pieces: Vec<u32>,
 }
 
-/// Squares along a side of the grid: most squares are then left with one to four pieces.
-const SIDE: usize = 32;
-
-/// Pieces that are looked through without a grid.
-const FEW: usize = 3;
+/// Squares along a side of the grid, for up to so many pieces and for more: most squares are then left
+/// with one to four pieces.
+const SIDES: [(usize, usize); 3] = [(3, 1), (12, 16), (usize::MAX, 32)];
 
 impl Fit {
     /// Of part b seen from part a, both as convex pieces, `gap` kept between them.
@@ -108,7 +106,8 @@ impl Fit {
     /// middle to its corners by half its diagonal: a piece that even so is nowhere
     /// deeper than another, or not entered, is left out.
     fn sorted(&self) -> Grid {
-        let side = if self.pieces.len() > FEW { SIDE } else { 1 };
+        let enough = |&&(pieces, _): &&(usize, usize)| self.pieces.len() <= pieces;
+        let side = SIDES.iter().find(enough).map_or(1, |&(_, side)| side);
         let cell = [0, 1].map(|axis| (self.high[axis] - self.low[axis]) / side as f64);
         // a millionth more, for points that rounding puts into the next square
         let way = libm::hypot(cell[0], cell[1]) / 2.0 * (1.0 + 1e-6);
@@ -136,9 +135,9 @@ impl Fit {
                     .iter()
                     .enumerate()
                     .filter(may)
-                    .map(|(piece, _)| piece),
+                    .map(|(piece, _)| piece as u32),
             );
-            begins.push(pieces.len());
+            begins.push(pieces.len() as u32);
         }
         Grid {
             side,
@@ -155,10 +154,10 @@ impl Fit {
             ((share * side as f64) as usize).min(side - 1)
         });
         let square = step[1] * side + step[0];
-        let list = self.grid.begins[square]..self.grid.begins[square + 1];
+        let list = self.grid.begins[square] as usize..self.grid.begins[square + 1] as usize;
         self.grid.pieces[list]
             .iter()
-            .map(|&piece| &self.pieces[piece])
+            .map(|&piece| &self.pieces[piece as usize])
     }
 
     /// Whether the piece, without its gap, has all of the ring: gaps grow alike.
@@ -242,12 +241,12 @@ impl Fit {
         deepest
     }
 
-    /// The nearest edge of pieces that have the point deeper than `touch`, the deepest among them.
+    /// The nearest edge of every piece that has the point deeper than `touch`.
     pub(crate) fn ways_out(&self, p: Point, touch: f64, out: &mut Vec<(f64, Line)>) {
         if outside(self.low, self.high, p) {
             return;
         }
-        for piece in self.near(p) {
+        for piece in &self.pieces {
             if outside(piece.low, piece.high, p) {
                 continue;
             }

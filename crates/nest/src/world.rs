@@ -13,6 +13,11 @@ use crate::simple::simpler;
 /// 1e-9 of its area.
 const TOUCH: f64 = 1e-12;
 
+/// Poses aimed at, all parts together. Each two may need a no-fit polygon of some kilobytes: 100 MB then.
+const POSES: usize = 160;
+/// Turns that a part keeps however many parts there are.
+const LEAST: usize = 4;
+
 /// A part in one of its turns, about the part's origin.
 #[derive(Debug)]
 pub(crate) struct Pose {
@@ -63,6 +68,7 @@ impl World {
         let mut of_part = Vec::new();
         let mut areas = Vec::new();
         let mut largest = if extent.is_finite() { extent } else { 0.0 };
+        let most = (POSES / parts.len().max(1)).max(LEAST);
         for (part, wanted) in parts.iter().enumerate() {
             let first = poses.len();
             let ring = convex::ring(&wanted.outline).unwrap_or_default();
@@ -72,7 +78,7 @@ impl World {
                 poses.extend(
                     wanted
                         .turns
-                        .degrees()
+                        .degrees(most)
                         .into_iter()
                         .map(|turn| pose(part, turn, &pieces)),
                 );
