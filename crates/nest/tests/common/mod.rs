@@ -145,7 +145,7 @@ pub fn cases() -> Vec<Case> {
         parts: plates,
         sheet,
         strip: false,
-        budget: budget(2000),
+        budget: budget(6000),
     };
     published.chain([sheets]).collect()
 }
