@@ -73,8 +73,8 @@ struct Grid {
     pieces: Vec<u32>,
 }
 
-/// Squares along a side of the grid, for up to so many pieces and for more: most squares are then left
-/// with one to four pieces.
+/// Squares along a side of the grid, for up to so many pieces and for more: most squares are then
+/// left with one to four pieces.
 const SIDES: [(usize, usize); 3] = [(3, 1), (12, 16), (usize::MAX, 32)];
 
 impl Fit {
@@ -102,8 +102,8 @@ impl Fit {
         fit
     }
 
-    /// The grid of this polygon's pieces. Depth changes by no more than the way gone, so from a square's
-    /// middle to its corners by half its diagonal: a piece that even so is nowhere
+    /// The grid of this polygon's pieces. Depth changes by no more than the way gone, so from a
+    /// square's middle to its corners by half its diagonal: a piece that even so is nowhere
     /// deeper than another, or not entered, is left out.
     fn sorted(&self) -> Grid {
         let enough = |&&(pieces, _): &&(usize, usize)| self.pieces.len() <= pieces;
@@ -259,8 +259,8 @@ impl Fit {
         }
     }
 
-    /// On the line where the other coordinate is `across`, the open stretches along `axis` that lie in
-    /// a piece; pieces that the line only touches are left out. All moved by `by`.
+    /// On the line where the other coordinate is `across`, the open stretches along `axis`
+    /// that lie in a piece; pieces that the line only touches are left out. All moved by `by`.
     pub(crate) fn blocked(
         &self,
         axis: usize,

@@ -5,8 +5,8 @@
 
 use crate::convex::{Point, area, turn};
 
-/// Outlines of up to this many corners stay as they are. The work for a pair of parts grows with the
-/// square of their hollow corners.
+/// Outlines of up to this many corners stay as they are. The work for a pair of parts grows with
+/// the square of their hollow corners.
 const KEPT: usize = 24;
 
 /// Share of the outline's area that may be added in all.

@@ -8,12 +8,13 @@ use crate::fit::Fit;
 use crate::part::{Part, sine_and_cosine};
 use crate::simple::simpler;
 
-/// Share of the largest length in the question. Two parts that overlap by no more only touch: sums of doubles
-/// of that size are good to some 1e-15, and a crack this deep along a part is far below
-/// 1e-9 of its area.
+/// Share of the largest length in the question. Two parts that overlap by no more only touch:
+/// sums of doubles of that size are good to some 1e-15, and a crack this deep along a part is far
+/// below 1e-9 of its area.
 const TOUCH: f64 = 1e-12;
 
-/// Poses aimed at, all parts together. Each two may need a no-fit polygon of some kilobytes: 100 MB then.
+/// Poses aimed at, all parts together. Each two may need a no-fit polygon of some kilobytes: 100
+/// MB then.
 const POSES: usize = 160;
 /// Turns that a part keeps however many parts there are.
 const LEAST: usize = 4;
@@ -122,7 +123,8 @@ impl World {
         if depth > self.touch { depth } else { 0.0 }
     }
 
-    /// Where a pose's origin may lie so that it is in the room. A pose that fills the room to within the touch fits.
+    /// Where a pose's origin may lie so that it is in the room. A pose that fills the room to
+    /// within the touch fits.
     pub(crate) fn range(&self, pose: usize, room: &Room) -> Option<Room> {
         let pose = &self.poses[pose];
         let mut range = *room;

@@ -150,7 +150,8 @@ pub fn cases() -> Vec<Case> {
     published.chain([sheets]).collect()
 }
 
-/// What the room answers to a case: the width used (the strip's length), density, and the placements by sheet.
+/// What the room answers to a case: the width used (the strip's length), density, and the
+/// placements by sheet.
 pub fn answer(case: &Case) -> (f64, f64, Vec<Vec<Placement>>) {
     let Sheet {
         width,
