@@ -1,7 +1,8 @@
 //! Placements held against the question: overlaps, gaps, edges.
 //!
 //! Nothing of the no-fit polygons is used here. Outlines are laid as a cutter would lay them,
-//! pieces clipped against pieces (Sutherland and Hodgman 1974) and distances measured from edge to edge.
+//! pieces clipped against pieces (Sutherland and Hodgman 1974) and distances measured from edge
+//! to edge.
 
 use geo::{BoundingRect, Distance, Euclidean, LineString, Polygon};
 
@@ -9,8 +10,8 @@ use crate::convex::{self, Point};
 use crate::part::{Part, Placement};
 use crate::sheet::Sheet;
 
-/// Share of a sheet's longer side, or of the smaller part's area. Outlines laid in doubles are right to some
-/// 1e-15; four orders are left for corners met at a slant.
+/// Share of a sheet's longer side, or of the smaller part's area. Outlines laid in doubles are
+/// right to some 1e-15; four orders are left for corners met at a slant.
 const SLACK: f64 = 1e-11;
 
 /// What is wrong with placements.

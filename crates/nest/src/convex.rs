@@ -11,8 +11,8 @@ pub(crate) type Point = [f64; 2];
 /// crosses itself: rounding leaves some 1e-14.
 const SAME_AREA: f64 = 1e-9;
 
-/// The open ring of an outline without repeated points, counter-clockwise. `None` for fewer than three
-/// points, for anything not finite and for what encloses nothing.
+/// The open ring of an outline without repeated points, counter-clockwise. `None` for fewer
+/// than three points, for anything not finite and for what encloses nothing.
 pub(crate) fn ring(outline: &Polygon<f64>) -> Option<Vec<Point>> {
     let mut ring: Vec<Point> = Vec::new();
     for at in outline.exterior().coords() {
@@ -49,7 +49,7 @@ pub(crate) fn area(ring: &[Point]) -> f64 {
 }
 
 /// Twice the area of the triangle a, b, c: above 0 for a turn to the left.
-fn turn(a: Point, b: Point, c: Point) -> f64 {
+pub(crate) fn turn(a: Point, b: Point, c: Point) -> f64 {
     (b[0] - a[0]) * (c[1] - a[1]) - (b[1] - a[1]) * (c[0] - a[0])
 }
 
@@ -181,8 +181,11 @@ mod tests {
 
     #[test]
     fn pieces_are_convex_and_cover_a_plus() {
-        let plus = polygon![(x: 0., y: 0.), (x: 2., y: 0.), (x: 2., y: -2.), (x: 4., y: -2.), (x: 4., y: 0.), (x: 6., y: 0.),
-            (x: 6., y: 2.), (x: 4., y: 2.), (x: 4., y: 4.), (x: 2., y: 4.), (x: 2., y: 2.), (x: 0., y: 2.)];
+        let plus = polygon![
+            (x: 0., y: 0.), (x: 2., y: 0.), (x: 2., y: -2.), (x: 4., y: -2.),
+            (x: 4., y: 0.), (x: 6., y: 0.), (x: 6., y: 2.), (x: 4., y: 2.),
+            (x: 4., y: 4.), (x: 2., y: 4.), (x: 2., y: 2.), (x: 0., y: 2.),
+        ];
         let ring = ring(&plus).unwrap();
         let pieces = pieces(&ring);
         assert!(pieces.len() <= 5, "{pieces:?}");

@@ -61,7 +61,21 @@ pub(crate) struct Fit {
     pub(crate) high: Point,
     pieces: Vec<Piece>,
     lines: Vec<Line>,
+    grid: Grid,
 }
+
+/// Which pieces matter where: square by square of the box, those that may have a point deepest.
+#[derive(Clone, Debug, Default)]
+struct Grid {
+    side: usize,
+    /// For each square, where its pieces begin in `pieces`; one more at the end.
+    begins: Vec<u32>,
+    pieces: Vec<u32>,
+}
+
+/// Squares along a side of the grid, for up to so many pieces and for more: most squares are then
+/// left with one to four pieces.
+const SIDES: [(usize, usize); 3] = [(3, 1), (12, 16), (usize::MAX, 32)];
 
 impl Fit {
     /// Of part b seen from part a, both as convex pieces, `gap` kept between them.
@@ -77,13 +91,73 @@ impl Fit {
             high: [f64::NEG_INFINITY; 2],
             pieces: Vec::new(),
             lines: Vec::new(),
+            grid: Grid::default(),
         };
         for sum in sums {
             if !fit.pieces.iter().any(|piece| fit.covers(piece, &sum, gap)) {
                 fit.add(&sum, gap);
             }
         }
+        fit.grid = fit.sorted();
         fit
+    }
+
+    /// The grid of this polygon's pieces. Depth changes by no more than the way gone, so from a
+    /// square's middle to its corners by half its diagonal: a piece that even so is nowhere
+    /// deeper than another, or not entered, is left out.
+    fn sorted(&self) -> Grid {
+        let enough = |&&(pieces, _): &&(usize, usize)| self.pieces.len() <= pieces;
+        let side = SIDES.iter().find(enough).map_or(1, |&(_, side)| side);
+        let cell = [0, 1].map(|axis| (self.high[axis] - self.low[axis]) / side as f64);
+        // a millionth more, for points that rounding puts into the next square
+        let way = libm::hypot(cell[0], cell[1]) / 2.0 * (1.0 + 1e-6);
+        let mut begins = vec![0];
+        let mut pieces = Vec::new();
+        for square in 0..side * side {
+            let step = [square % side, square / side];
+            let middle = [0, 1].map(|axis| self.low[axis] + (step[axis] as f64 + 0.5) * cell[axis]);
+            let mut surely: f64 = 0.0;
+            let mut depths: Vec<f64> = Vec::with_capacity(self.pieces.len());
+            for piece in &self.pieces {
+                let mut depth = f64::INFINITY;
+                for line in &self.lines[piece.first..piece.end] {
+                    depth = depth.min(line.depth(middle));
+                    if depth + way < surely {
+                        break;
+                    }
+                }
+                surely = surely.max(depth - way);
+                depths.push(depth);
+            }
+            let may = |(_, depth): &(usize, &f64)| **depth + way >= surely;
+            pieces.extend(
+                depths
+                    .iter()
+                    .enumerate()
+                    .filter(may)
+                    .map(|(piece, _)| piece as u32),
+            );
+            begins.push(pieces.len() as u32);
+        }
+        Grid {
+            side,
+            begins,
+            pieces,
+        }
+    }
+
+    /// The pieces that may have the point deepest; the point lies in the box.
+    fn near(&self, p: Point) -> impl Iterator<Item = &Piece> {
+        let side = self.grid.side;
+        let step = [0, 1].map(|axis| {
+            let share = (p[axis] - self.low[axis]) / (self.high[axis] - self.low[axis]);
+            ((share * side as f64) as usize).min(side - 1)
+        });
+        let square = step[1] * side + step[0];
+        let list = self.grid.begins[square] as usize..self.grid.begins[square + 1] as usize;
+        self.grid.pieces[list]
+            .iter()
+            .map(|&piece| &self.pieces[piece as usize])
     }
 
     /// Whether the piece, without its gap, has all of the ring: gaps grow alike.
@@ -151,7 +225,7 @@ impl Fit {
         if outside(self.low, self.high, p) {
             return deepest;
         }
-        for piece in &self.pieces {
+        for piece in self.near(p) {
             if outside(piece.low, piece.high, p) {
                 continue;
             }
@@ -185,8 +259,8 @@ impl Fit {
         }
     }
 
-    /// On the line where the other coordinate is `across`, the open stretches along `axis` that lie in
-    /// a piece; pieces that the line only touches are left out. All moved by `by`.
+    /// On the line where the other coordinate is `across`, the open stretches along `axis`
+    /// that lie in a piece; pieces that the line only touches are left out. All moved by `by`.
     pub(crate) fn blocked(
         &self,
         axis: usize,

@@ -7,30 +7,29 @@ use geo::{Coord, MapCoords, Polygon};
 pub enum Turns {
     /// Only by these, in degrees counter-clockwise. None given means as it is.
     Listed(Vec<f64>),
-    /// By any multiple of this many degrees; at most 72 turns are tried.
+    /// By any multiple of this many degrees. Of many multiples an even choice is tried: 72 at
+    /// most, and fewer where there are many parts, yet never fewer than four.
     Every(f64),
 }
 
 impl Turns {
-    /// Most turns of [`Turns::Every`]: every 5 degrees. More cost memory and gain little.
-    pub const MOST: usize = 72;
-
-    /// Degrees in [0, 360), each once, in the order given.
-    pub fn degrees(&self) -> Vec<f64> {
-        let mut turns = match self {
+    /// Degrees in [0, 360), each once, in the order given; of [`Turns::Every`] at most so many.
+    pub(crate) fn degrees(&self, most: usize) -> Vec<f64> {
+        let turns = match self {
             Turns::Listed(listed) => listed.clone(),
+            Turns::Every(step) if step.is_nan() => Vec::new(),
             Turns::Every(step) => {
-                let many = libm::round(360.0 / step.abs());
-                let many = if many >= 1.0 { many as usize } else { 1 };
-                let many = many.min(Turns::MOST);
-                (0..many).map(|k| 360.0 * k as f64 / many as f64).collect()
+                let finest = 360.0 / MOST as f64;
+                let step = step.abs().max(finest / 10.0);
+                let all = libm::ceil(360.0 / step - ROUND) as usize;
+                let many = all.min(most).min(MOST);
+                (0..many).map(|k| step * (k * all / many) as f64).collect()
             }
         };
-        turns.retain(|turn| turn.is_finite());
         let mut seen = Vec::new();
         for turn in turns {
             let turn = turn.rem_euclid(360.0) % 360.0;
-            if !seen.contains(&turn) {
+            if turn.is_finite() && !seen.contains(&turn) {
                 seen.push(turn);
             }
         }
@@ -40,6 +39,12 @@ impl Turns {
         seen
     }
 }
+
+/// Most turns tried of one part: every 5 degrees. More cost memory and gain little.
+const MOST: usize = 72;
+
+/// Turns. A step that divides the circle but for rounding divides it.
+const ROUND: f64 = 1e-9;
 
 /// A part and how many are wanted of it.
 #[derive(Clone, Debug, PartialEq)]
@@ -116,11 +121,32 @@ pub enum Why {
 /// for one part. The result depends on all three figures, and on nothing of the machine.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct Budget {
-    /// Steps of all walks together. At 0 the bottom-left start is the answer.
+    /// Steps of all walks together. At 0 the answer is the bottom-left start,
+    /// its last sheet or its strip slid left.
     pub steps: u64,
     /// Walks from seeds of their own, of which the best is kept; they run side by side where
     /// there are threads.
     pub walks: usize,
     /// Seed.
     pub seed: u64,
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn turns_are_multiples_each_once() {
+        let every = |step: f64, most| Turns::Every(step).degrees(most);
+        assert_eq!(every(90.0, 72), [0.0, 90.0, 180.0, 270.0]);
+        assert_eq!(every(-90.0, 72), every(90.0, 72));
+        assert_eq!(every(100.0, 72), [0.0, 100.0, 200.0, 300.0]);
+        assert_eq!(every(5.0, 4), [0.0, 90.0, 180.0, 270.0]);
+        assert_eq!(every(0.0, 100).len(), 72);
+        assert_eq!(every(f64::NAN, 4), [0.0]);
+        assert_eq!(every(f64::INFINITY, 4), [0.0]);
+        let listed = Turns::Listed(vec![180.0, -180.0, 540.0, f64::NAN, 0.0]);
+        assert_eq!(listed.degrees(1), [180.0, 0.0]);
+        assert_eq!(Turns::Listed(Vec::new()).degrees(4), [0.0]);
+    }
 }

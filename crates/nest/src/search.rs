@@ -2,10 +2,10 @@
 //!
 //! All parts lie in the room, some overlap. One after another, each part that overlaps looks
 //! for a place where its overlaps, each times the weight of the pair, sum to less: among
-//! places drawn at random and near by, the best are landed exactly on the edges that stop them. Pairs that
-//! still overlap grow heavier, until no quiet place but a true one is left (weights after
-//! Voudouris and Tsang 1999; on no-fit polygons Egeblad, Nielsen and Odgaard 2007, Umetani et
-//! al. 2009).
+//! places drawn at random and near by, the best are landed exactly on the edges that stop them.
+//! Pairs that still overlap grow heavier, until no quiet place but a true one is left (weights
+//! after Voudouris and Tsang 1999; on no-fit polygons Egeblad, Nielsen and Odgaard 2007, Umetani
+//! et al. 2009).
 
 use chance::Chance;
 
@@ -16,7 +16,7 @@ use crate::world::{Room, Spot, World};
 /// Places drawn over the whole room for one step.
 const WIDE: usize = 24;
 /// Places drawn near by for one step.
-const NEAR: usize = 8;
+const NEAR: usize = 16;
 /// Drawn places that are landed.
 const LANDED: usize = 3;
 /// Rounds of one landing.

@@ -42,7 +42,8 @@ pub struct Laid {
     pub placements: Vec<Placement>,
     /// Area inside the outlines laid, as a share of the sheet.
     pub density: f64,
-    /// From the left edge to the end of the last part and the margin beyond: what lies further right can be cut off whole.
+    /// From the left edge to the end of the last part and the margin beyond: what lies further
+    /// right can be cut off whole.
     pub used: f64,
 }
 
@@ -192,7 +193,8 @@ fn improve(
     piles
 }
 
-/// Tries each part of the last sheet on each other sheet that has the area for it, large parts first.
+/// Tries each part of the last sheet on each other sheet that has the area for it, large parts
+/// first.
 fn move_on(
     world: &World,
     room: &Room,

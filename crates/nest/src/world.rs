@@ -6,11 +6,18 @@ use std::sync::OnceLock;
 use crate::convex::{self, Point};
 use crate::fit::Fit;
 use crate::part::{Part, sine_and_cosine};
+use crate::simple::simpler;
 
-/// Share of the largest length in the question. Two parts that overlap by no more only touch: sums of doubles
-/// of that size are good to some 1e-15, and a crack this deep along a part is far below
-/// 1e-9 of its area.
+/// Share of the largest length in the question. Two parts that overlap by no more only touch:
+/// sums of doubles of that size are good to some 1e-15, and a crack this deep along a part is far
+/// below 1e-9 of its area.
 const TOUCH: f64 = 1e-12;
+
+/// Poses aimed at, all parts together. Each two may need a no-fit polygon of some kilobytes: 100
+/// MB then.
+const POSES: usize = 160;
+/// Turns that a part keeps however many parts there are.
+const LEAST: usize = 4;
 
 /// A part in one of its turns, about the part's origin.
 #[derive(Debug)]
@@ -62,16 +69,17 @@ impl World {
         let mut of_part = Vec::new();
         let mut areas = Vec::new();
         let mut largest = if extent.is_finite() { extent } else { 0.0 };
+        let most = (POSES / parts.len().max(1)).max(LEAST);
         for (part, wanted) in parts.iter().enumerate() {
             let first = poses.len();
             let ring = convex::ring(&wanted.outline).unwrap_or_default();
             areas.push(convex::area(&ring));
             if !ring.is_empty() {
-                let pieces = convex::pieces(&ring);
+                let pieces = convex::pieces(&simpler(&ring));
                 poses.extend(
                     wanted
                         .turns
-                        .degrees()
+                        .degrees(most)
                         .into_iter()
                         .map(|turn| pose(part, turn, &pieces)),
                 );
@@ -115,7 +123,8 @@ impl World {
         if depth > self.touch { depth } else { 0.0 }
     }
 
-    /// Where a pose's origin may lie so that it is in the room. A pose that fills the room to within the touch fits.
+    /// Where a pose's origin may lie so that it is in the room. A pose that fills the room to
+    /// within the touch fits.
     pub(crate) fn range(&self, pose: usize, room: &Room) -> Option<Room> {
         let pose = &self.poses[pose];
         let mut range = *room;
