@@ -40,6 +40,7 @@ fn main() {
                     "plays": activity.plays.iter().map(|play| json!({
                         "child": play.child,
                         "pass": play.pass_s,
+                        "back": play.walk_back_s,
                         "yields": play.yields.iter().map(|it| json!([it.0.word(), foot(&it.1), it.2])).collect::<Vec<_>>(),
                     })).collect::<Vec<_>>(),
                 })).collect::<Vec<_>>(),

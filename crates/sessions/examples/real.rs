@@ -99,9 +99,12 @@ fn pupils(children: &[Child]) -> Vec<Pupil> {
 
 fn tell(name: &str, programme: &Programme, layout_value: Option<f64>, ledger: &Ledger) -> f64 {
     let started = Instant::now();
-    let Ok(noted) = plan(programme, ledger) else {
-        println!("{name}: unsolved");
-        return 1.0;
+    let noted = match plan(programme, ledger) {
+        Ok(noted) => noted,
+        Err(fault) => {
+            println!("{name}: unsolved: {}", fault.0);
+            return 1.0;
+        }
     };
     let (plan, planned) = (noted.value, started.elapsed().as_secs_f64());
     let started = Instant::now();
@@ -150,6 +153,45 @@ fn tell(name: &str, programme: &Programme, layout_value: Option<f64>, ledger: &L
         100.0 * over / turns.max(1) as f64,
     );
     if let Some(value) = layout_value {
+        for failing in [
+            sessions::turn::Failing::GoOn,
+            sessions::turn::Failing::Retry,
+            sessions::turn::Failing::GoBack,
+        ] {
+            let manner = Manner {
+                failing,
+                ..Manner::usual(ledger)
+            };
+            let told = simulate(programme, &plan, &manner, ledger);
+            let many = programme.children.len() as f64;
+            let turns: u64 = told.stations.iter().map(|it| it.turns).sum();
+            let over: f64 = told
+                .stations
+                .iter()
+                .map(|it| it.over * it.turns as f64)
+                .sum();
+            let mean: f64 = told
+                .stations
+                .iter()
+                .map(|it| it.mean * it.turns as f64)
+                .sum();
+            println!(
+                "\n{failing:?}: contacts {:.0} (sd {:.0}), active {:.1} min (sd {:.1}), walking {:.1}, in line {:.1} (sd {:.1}); mean wait {:.1} s, longest {:.1} s, over 15 s {:.2} %",
+                sum(&|it| it.contacts.mean, &told) / many,
+                sum(&|it| it.contacts.sd, &told) / many,
+                sum(&|it| it.active.mean, &told) / many,
+                sum(&|it| it.active.sd, &told) / many,
+                sum(&|it| it.walking.mean, &told) / many,
+                sum(&|it| it.waiting.mean, &told) / many,
+                sum(&|it| it.waiting.sd, &told) / many,
+                mean / turns.max(1) as f64,
+                told.stations
+                    .iter()
+                    .map(|it| it.longest)
+                    .fold(0.0, f64::max),
+                100.0 * over / turns.max(1) as f64,
+            );
+        }
         println!("\nlayout value {value:.4}");
         let catalogue = words::Catalogue::of(words::Language::En);
         for note in &noted.notes {
@@ -256,7 +298,11 @@ fn classes(many: u64) -> Result<(), String> {
         .collect();
     println!("{HEAD}");
     let mut gaps = Vec::new();
-    for n in 0..many {
+    let first = std::env::args()
+        .nth(3)
+        .and_then(|it| it.parse().ok())
+        .unwrap_or(0);
+    for n in first..first + many {
         let mut dice = Chance::stream(31, n);
         let entries: Vec<Entry> = (0..10 + dice.below(31))
             .map(|at| {

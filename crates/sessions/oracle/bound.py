@@ -78,14 +78,16 @@ def solve(case):
     for k, station in enumerate(case["stations"]):
         for activity in station["activities"]:
             gait = activity["word"].split(":")[0]
-            passes = [
-                play["pass"]
+            plays = [
+                play
                 for other in station["activities"]
                 if other["word"].split(":")[0] == gait
                 for play in other["plays"]
             ]
-            gap = max([5] + passes) if activity["alone"] else 5
-            places = min((math.floor(15 / gap + 1e-9) + 1) * station["tracks"], most)
+            gap = max([5] + [play["pass"] for play in plays]) if activity["alone"] else 5
+            away = min([play["pass"] + max(play["back"] - 2, 0) for play in plays], default=math.inf)
+            track = min(math.floor(15 / gap + 1e-9) + 1, math.floor(min((15 + away) / gap, 99) + 1e-9))
+            places = min(max(track, 1) * station["tracks"], most)
             for play in activity["plays"]:
                 i = play["child"]
                 gifts = [(s, f, e) for s, f, e in play["yields"] if (i, s, f) in targets and e > 0]

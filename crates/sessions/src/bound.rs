@@ -20,6 +20,9 @@ use crate::schedule::State;
 /// the gap that a plan may have.
 const MET: f64 = 2e-4;
 
+/// Minutes; less is the solver's dust, and dust in a plane is what it stumbles over.
+const DUST: f64 = 1e-6;
+
 /// No station minute is worth more: both halves' dearer one, for two skills at once.
 const DEAREST: f64 = 2.5;
 
@@ -86,7 +89,7 @@ pub(crate) fn bound(
     let mut best: Option<Bound> = None;
     let mut programmes = 0;
     for _ in 0..rounds.max(1) {
-        let answers: Vec<Answer> = (0..frame.kids.len())
+        let answers: Result<Vec<Answer>, Unsolved> = (0..frame.kids.len())
             .into_par_iter()
             .map(|kid| {
                 if out[kid] {
@@ -99,7 +102,13 @@ pub(crate) fn bound(
                     })
                 }
             })
-            .collect::<Result<_, Unsolved>>()?;
+            .collect();
+        // What is proven stays so where the solver stumbles over later prices.
+        let answers = match answers {
+            Ok(answers) => answers,
+            Err(_) if best.is_some() => break,
+            Err(fault) => return Err(fault),
+        };
         programmes += answers.len() as u32;
         let earned: f64 = std::iter::zip(&prices, &supply).map(|(p, s)| p * s).sum();
         let worth: f64 = earned
@@ -130,7 +139,9 @@ pub(crate) fn bound(
             break;
         }
         planes.push(answers);
-        let (height, next) = master(&planes, &supply, frame)?;
+        let Ok((height, next)) = master(&planes, &supply, frame) else {
+            break;
+        };
         programmes += 1;
         let reached = best.as_ref().map_or(0.0, |best| best.worth);
         if reached - height <= MET * reached {
@@ -274,7 +285,8 @@ fn answer(
     let solution = solve(&problem)?;
     let mut uses = vec![0.0; prices.len()];
     for (at, share, u) in minutes {
-        let used = solution.var_value(u) * share;
+        let spent = solution.var_value(u);
+        let used = if spent > DUST { spent * share } else { 0.0 };
         uses[at] += used;
         uses[at / (stations + 1) * (stations + 1) + stations] += used;
     }

@@ -4,7 +4,7 @@ use children::{Side, Skill};
 use ledger::Ledger;
 
 use crate::figures as fig;
-use crate::programme::{Mishap, Programme, When};
+use crate::programme::{Mishap, Play, Programme, When};
 use crate::schedule::State;
 
 /// Targets of one child at most: eight skills, two sides.
@@ -220,10 +220,12 @@ fn sittings(programme: &Programme, mishaps: &[Mishap]) -> Vec<Sitting> {
 }
 
 /// Places: as many children to a track as start within the wait that is allowed, with either
-/// foot of the gait.
+/// foot of the gait. Where all stand in line the last waits (n - 1) gaps; in the round, who is
+/// away for the shortest time and finds all others in line waits n gaps less that time.
 fn acts(programme: &Programme, ledger: &Ledger) -> Vec<Act> {
     let release = ledger.number(fig::RELEASE);
     let wait = ledger.number(fig::WAIT_MOST);
+    let dawdle = ledger.number(fig::DAWDLE);
     let youngest = programme
         .children
         .iter()
@@ -235,21 +237,28 @@ fn acts(programme: &Programme, ledger: &Ledger) -> Vec<Act> {
     let mut acts = Vec::new();
     for (station, it) in programme.stations.iter().enumerate() {
         for (number, activity) in it.activities.iter().enumerate() {
+            let word = gait(&activity.word);
             let same = it
                 .activities
                 .iter()
-                .filter(|other| gait(&other.word) == gait(&activity.word));
-            let pass = same.flat_map(|it| &it.plays).map(|play| play.pass_s);
+                .filter(|other| gait(&other.word) == word);
+            let plays: Vec<&Play> = same.flat_map(|it| &it.plays).collect();
             let gap = if activity.alone {
-                pass.fold(release, f64::max)
+                plays.iter().map(|play| play.pass_s).fold(release, f64::max)
             } else {
                 release
             };
-            let track = (wait / gap.max(WHOLE) + WHOLE) as usize + 1;
+            let away = plays
+                .iter()
+                .map(|play| play.pass_s + (play.walk_back_s - dawdle).max(0.0))
+                .fold(f64::INFINITY, f64::min);
+            let gap = gap.max(WHOLE);
+            let line = (wait / gap + WHOLE) as usize + 1;
+            let round = ((wait + away) / gap + WHOLE) as usize;
             acts.push(Act {
                 station,
                 number,
-                places: (track * it.tracks.max(1) as usize).min(most),
+                places: (line.min(round).max(1) * it.tracks.max(1) as usize).min(most),
             });
         }
     }

@@ -15,7 +15,8 @@
 //! target is the week's times the weeks. In a week the first 15 minutes of a child on one
 //! figure count whole, the next 15 half, the rest not; the first in time are the first.
 //!
-//! Rules that always hold: no more children at a station than start within the longest wait;
+//! Rules that always hold: no more children at a station than start within the longest wait,
+//! in line and in the round, while all go on to the end;
 //! no more out than ratio and yard allow, else the class goes in outings; no more stations
 //! at once than the staff keep in sight; no child stays at a station past the time after
 //! which the task should change; no child in a skill that has not opened to it; no session

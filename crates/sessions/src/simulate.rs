@@ -35,7 +35,7 @@ pub struct Manner {
 }
 
 impl Manner {
-    /// By the ledger, a hundred times, children going back where a contact fails.
+    /// By the ledger, a hundred times, children going back into line where a contact fails.
     pub fn usual(ledger: &Ledger) -> Manner {
         Manner {
             failing: Failing::GoBack,

@@ -79,6 +79,19 @@ fn hold(programme: &Programme, plan: &Plan) {
                     (line - 1) as f64 * gap <= 15.0 + 1e-9,
                     "{line} in line, {gap} s"
                 );
+                // Who is away for the shortest time and finds all others in line, 2 s of the way
+                // back (ledger `sessions.dawdle`) not taken.
+                let away = group
+                    .seats
+                    .iter()
+                    .flat_map(|seat| seat.parts.iter().map(move |part| (seat.child, part.0)))
+                    .flat_map(|(child, activity)| {
+                        let plays = station.activities[activity].plays.iter();
+                        plays.filter(move |play| play.child == child)
+                    })
+                    .map(|play| play.pass_s + play.walk_back_s - 2.0)
+                    .fold(f64::INFINITY, f64::min);
+                assert!(line == 1 || line as f64 * gap - away <= 15.0 + 1e-9);
                 assert!(group.seats.len() as f64 <= largest);
                 for seat in &group.seats {
                     assert!(outing.contains(&seat.child));
