@@ -41,28 +41,6 @@ ledger::figures! {
     pub HANDS_CLEAN = "hands.clean";
     /// Washed ground, min.
     pub DRY_WASH = "dry.wash";
-    /// To the touch, min.
-    pub DRY_TOUCH = "dry.touch";
-    /// For the next coat, min.
-    pub DRY_RECOAT = "dry.recoat";
-    /// For feet, min.
-    pub DRY_FOOT = "dry.foot";
-    /// For children, min.
-    pub DRY_CHILDREN = "dry.children";
-    /// For wheels, min.
-    pub DRY_WHEELS = "dry.wheels";
-    /// Cool at or below this, °C.
-    pub COOL_BELOW = "dry.cool_below";
-    /// How much longer in the cool.
-    pub COOL = "dry.cool";
-    /// Damp above this, % humidity.
-    pub DAMP_ABOVE = "dry.damp_above";
-    /// How much longer in the damp.
-    pub DAMP = "dry.damp";
-    /// Warm between these, °C.
-    pub SUN_BETWEEN = "dry.sun_between";
-    /// How long in warm sun.
-    pub SUN = "dry.sun";
     /// Room that work takes round a marking, metres.
     pub BESIDE = "crew.beside";
     /// Distance that walkers keep from wet paint, metres.

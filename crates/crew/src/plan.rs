@@ -3,7 +3,7 @@
 use ledger::Ledger;
 use note::{Noted, any_error};
 
-use crate::air::drying;
+use crate::air::{Times, drying};
 use crate::figures::*;
 use crate::question::Job;
 use crate::result::{Day, Kind, Plan, Task, Waited, Wet, Why};
@@ -329,22 +329,23 @@ impl Laid<'_> {
     /// What is wet when; tasks by the order given.
     fn wet(&self, order: &[usize]) -> Vec<Wet> {
         let drying = &self.problem.drying;
+        let times = Times::of(self.ledger);
         order
             .iter()
             .enumerate()
             .filter(|(_, work)| self.problem.works[**work].wet.is_some())
             .map(|(task, work)| {
                 let (from_s, end) = self.solved.when[*work];
-                let dry = |key| drying.after(end, minutes(key, self.ledger));
+                let dry = |seconds| drying.after(end, seconds);
                 Wet {
                     task,
                     marking: self.made.meanings[*work].marking,
                     from_s,
-                    touch_s: dry(DRY_TOUCH),
-                    recoat_s: dry(DRY_RECOAT),
-                    foot_s: dry(DRY_FOOT),
-                    children_s: dry(DRY_CHILDREN),
-                    wheels_s: dry(DRY_WHEELS),
+                    touch_s: dry(times.touch),
+                    recoat_s: dry(times.recoat),
+                    foot_s: dry(times.foot),
+                    children_s: dry(times.children),
+                    wheels_s: dry(times.wheels),
                 }
             })
             .collect()

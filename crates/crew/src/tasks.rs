@@ -4,6 +4,7 @@ use geo::{Coord, Distance, Euclidean, Point};
 use ledger::{Key, Ledger};
 use marking::Colour;
 
+use crate::air::Times;
 use crate::figures::*;
 use crate::question::{Hands, Job, Marking, Piece, Way};
 use crate::result::{Kind, Part, Step};
@@ -98,7 +99,7 @@ pub(crate) fn works(job: &Job, ledger: &Ledger) -> Works {
 impl Maker<'_> {
     fn marking(&mut self, number: usize, marking: &Marking) {
         let figure = |key: Key| self.ledger.number(key);
-        let foot = minutes(DRY_FOOT, self.ledger);
+        let foot = Times::of(self.ledger).foot;
         let sweep = seconds(figure(SWEEP), marking.swept);
         let prime = seconds(figure(PRIME), marking.primed);
         let points = seconds(figure(SETOUT), f64::from(marking.key_points));
@@ -127,7 +128,7 @@ impl Maker<'_> {
         for piece in &marking.pieces {
             let made = self.piece(number, piece, before);
             // Another colour only beside paint that is dry to the touch.
-            let touch = minutes(DRY_TOUCH, self.ledger);
+            let touch = Times::of(self.ledger).touch;
             for other in coats.iter().flatten() {
                 for coat in &made {
                     self.works.apart.push(Apart {
@@ -143,8 +144,8 @@ impl Maker<'_> {
     /// All coats of a colour, the first first.
     fn piece(&mut self, number: usize, piece: &Piece, before: Option<(usize, i64)>) -> Vec<usize> {
         let figure = |key: Key| self.ledger.number(key);
-        let recoat = minutes(DRY_RECOAT, self.ledger);
-        let foot = minutes(DRY_FOOT, self.ledger);
+        let recoat = Times::of(self.ledger).recoat;
+        let foot = Times::of(self.ledger).foot;
         let mut before = before;
         if let Way::Masked { length } = piece.way {
             let long = seconds(figure(MASK), length);
