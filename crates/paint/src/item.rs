@@ -46,6 +46,20 @@ pub enum Unit {
     Litre,
 }
 
+impl Unit {
+    /// The word of files; `shop-unit-` and this word is its name in the catalogue.
+    pub fn word(self) -> &'static str {
+        match self {
+            Unit::Piece => "piece",
+            Unit::Pair => "pair",
+            Unit::Roll => "roll",
+            Unit::Bag => "bag",
+            Unit::Metre => "metre",
+            Unit::Litre => "litre",
+        }
+    }
+}
+
 impl Item {
     /// Every thing.
     pub const ALL: [Item; 28] = [
