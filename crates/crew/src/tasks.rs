@@ -124,12 +124,13 @@ impl Maker<'_> {
             self.link(before, made);
             before = Some((made, dry));
         }
-        let mut coats: Vec<Vec<usize>> = Vec::new();
+        let mut coats: Vec<(Colour, Vec<usize>)> = Vec::new();
         for piece in &marking.pieces {
             let made = self.piece(number, piece, before);
             // Another colour only beside paint that is dry to the touch.
             let touch = Times::of(self.ledger).touch;
-            for other in coats.iter().flatten() {
+            let others = coats.iter().filter(|(colour, _)| *colour != piece.colour);
+            for other in others.flat_map(|(_, works)| works) {
                 for coat in &made {
                     self.works.apart.push(Apart {
                         works: [*other, *coat],
@@ -137,7 +138,7 @@ impl Maker<'_> {
                     });
                 }
             }
-            coats.push(made);
+            coats.push((piece.colour, made));
         }
     }
 
@@ -196,7 +197,7 @@ impl Maker<'_> {
             }
             self.link(before, made);
             before = Some((made, recoat));
-            coats.push(made);
+            coats.push((piece.colour, made));
         }
         coats
     }

@@ -85,7 +85,7 @@ mod tests {
     /// No two paints may look alike once printed without colour.
     #[test]
     fn every_paint_has_its_own_cover() {
-        use paint::*;
+        use super::paint::*;
         let all = [CHALK, STRAW, HAREBELL, SEDGE, HIP, MADDER, SLOE];
         for (number, one) in all.iter().enumerate() {
             assert!(
