@@ -124,6 +124,7 @@ const FILES: &[(&str, &str)] = &[
     ("build", include_str!("../figures/build.toml")),
     ("document", include_str!("../figures/document.toml")),
     ("motion", include_str!("../figures/motion.toml")),
+    ("course", include_str!("../figures/course.toml")),
 ];
 
 const SOURCES: &str = include_str!("../figures/sources.toml");
