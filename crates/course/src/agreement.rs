@@ -94,8 +94,7 @@ pub fn wilson(met: f64, of: f64) -> (f64, f64) {
     }
     let (share, z2) = (met / of, Z95 * Z95);
     let middle = (share + z2 / (2.0 * of)) / (1.0 + z2 / of);
-    let half =
-        Z95 * (share * (1.0 - share) / of + z2 / (4.0 * of * of)).sqrt() / (1.0 + z2 / of);
+    let half = Z95 * (share * (1.0 - share) / of + z2 / (4.0 * of * of)).sqrt() / (1.0 + z2 / of);
     ((middle - half).max(0.0), (middle + half).min(1.0))
 }
 
@@ -160,7 +159,13 @@ pub fn kappa_of(counts: &[Vec<f64>]) -> Option<Estimate> {
     }
     let last = seen * chance - 2.0 * chance + seen;
     let variance = (sum - last * last) / (pairs * room * room * room * room);
-    Some(estimate((seen - chance) / room, variance, seen, chance, pairs))
+    Some(estimate(
+        (seen - chance) / room,
+        variance,
+        seen,
+        chance,
+        pairs,
+    ))
 }
 
 /// Gwet's AC1 of yes/no marks: steadier than kappa where nearly all marks are alike. `None` of
@@ -199,18 +204,25 @@ pub fn ac1(table: &Table) -> Option<Estimate> {
 /// agree) that would claim certainty from a few marks, so the lower end is then what the
 /// lower end of the agreement's interval would give.
 fn estimate(value: f64, variance: f64, seen: f64, chance: f64, pairs: f64) -> Estimate {
-    let se = if variance > NOUGHT { variance.sqrt() } else { 0.0 };
+    let se = if variance > NOUGHT {
+        variance.sqrt()
+    } else {
+        0.0
+    };
     let (low, high) = if se > 0.0 {
         (value - Z95 * se, value + Z95 * se)
     } else {
         let (low, high) = wilson(seen * pairs, pairs);
-        ((low - chance) / (1.0 - chance), (high - chance) / (1.0 - chance))
+        (
+            (low - chance) / (1.0 - chance),
+            (high - chance) / (1.0 - chance),
+        )
     };
     Estimate {
         value,
         se,
-        low: low.max(-1.0),
-        high: high.min(1.0),
+        low: low.min(value).max(-1.0),
+        high: high.max(value).min(1.0),
     }
 }
 
@@ -303,7 +315,11 @@ pub fn fleiss(counts: &[Vec<u32>]) -> Option<Fleiss> {
         .map(|k| counts.iter().map(|row| f64::from(row[k])).sum::<f64>() / (subjects * observers))
         .collect();
     let pairs = observers * (observers - 1.0);
-    let same = |row: &Vec<u32>| row.iter().map(|n| f64::from(*n) * (f64::from(*n) - 1.0)).sum::<f64>();
+    let same = |row: &Vec<u32>| {
+        row.iter()
+            .map(|n| f64::from(*n) * (f64::from(*n) - 1.0))
+            .sum::<f64>()
+    };
     let seen = counts.iter().map(same).sum::<f64>() / (subjects * pairs);
     let chance: f64 = classes.iter().map(|p| p * p).sum();
     let room = 1.0 - chance;

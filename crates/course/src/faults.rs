@@ -181,7 +181,11 @@ const OWN: &[Early] = &[
 /// What each fault breaks, by skill and name; a fault without a line is not in the practice.
 const BREAKS: &[(Skill, &str, &[&str])] = &[
     (Skill::Jump, "one-after-the-other", &["jump-lands"]),
-    (Skill::Jump, "steps-over", &["jump-leaves", "jump-flies", "jump-lands"]),
+    (
+        Skill::Jump,
+        "steps-over",
+        &["jump-leaves", "jump-flies", "jump-lands"],
+    ),
     (Skill::Jump, "leaves-one-first", &["jump-leaves"]),
     (Skill::Jump, "steps-on", &["jump-stays"]),
     (Skill::Hop, "taps", &["hop-free-foot"]),
@@ -193,7 +197,11 @@ const BREAKS: &[(Skill, &str, &[&str])] = &[
     (Skill::Leap, "same-foot", &["leap-other-foot"]),
     (Skill::Leap, "stops-after", &["leap-runs-on"]),
     // a new foot can lead only after it has passed the other
-    (Skill::Gallop, "lead-changes", &["gallop-lead", "gallop-behind"]),
+    (
+        Skill::Gallop,
+        "lead-changes",
+        &["gallop-lead", "gallop-behind"],
+    ),
     (Skill::Gallop, "passes", &["gallop-behind"]),
     (Skill::Gallop, "even-beat", &["gallop-beat"]),
     (Skill::Gallop, "drags", &["gallop-spring"]),

@@ -37,6 +37,7 @@ ledger::figures! {
     pub(crate) EVEN = "course.met.even";
     pub(crate) LONG_SHORT = "course.met.long-short";
     pub(crate) LINE = "course.met.line";
+    pub(crate) STOP = "course.met.stop";
     pub(crate) SQUARE = "course.met.square";
     /// Children who took part, of those present.
     pub GREEN_REACH = "course.green.reach";

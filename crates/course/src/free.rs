@@ -161,7 +161,13 @@ mod tests {
             &yard,
             &[
                 // sees the most cells, but most of them in part
-                stand(&[&[yes, yes, no], &[yes; 9], &[yes, yes, no], &[yes; 9], &[yes]]),
+                stand(&[
+                    &[yes, yes, no],
+                    &[yes; 9],
+                    &[yes, yes, no],
+                    &[yes; 9],
+                    &[yes],
+                ]),
                 stand(&[&[yes, yes, yes], &[no], &[yes, yes, yes], &[no], &[no]]),
                 stand(&[&[yes, yes, yes], &[no], &[yes, yes, yes], &[no], &[no]]),
             ],

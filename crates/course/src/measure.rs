@@ -16,6 +16,7 @@ struct Limits {
     long_short: f64,
     line: f64,
     square: f64,
+    stop: f64,
 }
 
 /// Seconds: flights and landings that lie closer are one.
@@ -31,6 +32,7 @@ pub(crate) fn met(clip: &Clip, ledger: &Ledger) -> Vec<bool> {
         long_short: ledger.number(figures::LONG_SHORT),
         line: ledger.number(figures::LINE),
         square: ledger.number(figures::SQUARE).to_radians(),
+        stop: ledger.number(figures::STOP),
     };
     let seen = Seen { clip, limits };
     match clip.skill {
@@ -47,10 +49,10 @@ pub(crate) fn met(clip: &Clip, ledger: &Ledger) -> Vec<bool> {
             seen.even(),
         ],
         Skill::Leap => vec![
-            seen.keeps_pace(|at, leap| at < leap),
+            seen.keeps_pace(|at, leap| at <= leap),
             seen.other_foot(),
             seen.floats(),
-            seen.keeps_pace(|at, leap| at == leap),
+            seen.keeps_pace(|at, leap| at > leap),
         ],
         Skill::Gallop => vec![
             seen.one_side(&[Role::Contact]),
@@ -64,7 +66,7 @@ pub(crate) fn met(clip: &Clip, ledger: &Ledger) -> Vec<bool> {
             seen.flies_before_contacts(2),
             seen.even(),
         ],
-        Skill::Skip => vec![seen.hop_each(), seen.hops_alternate(), seen.even()],
+        Skill::Skip => vec![seen.hop_each(), seen.hops_alternate(), seen.no_pause()],
         Skill::Run => vec![seen.flies_before_contacts(2), seen.on_line(), seen.even()],
         Skill::Walk => Vec::new(),
     }
@@ -77,7 +79,10 @@ struct Seen<'a> {
 
 impl Seen<'_> {
     fn of(&self, role: Role) -> impl Iterator<Item = &Print> {
-        self.clip.prints.iter().filter(move |print| print.role == role)
+        self.clip
+            .prints
+            .iter()
+            .filter(move |print| print.role == role)
     }
 
     /// When the first foot of each contact lands, in order.
@@ -93,9 +98,8 @@ impl Seen<'_> {
     }
 
     fn flies_before(&self, lands: f64) -> bool {
-        let ends = |(from, to): &(f64, f64)| {
-            (to - lands).abs() < SAME && to - from >= self.limits.float
-        };
+        let ends =
+            |(from, to): &(f64, f64)| (to - lands).abs() < SAME && to - from >= self.limits.float;
         self.clip.flights().iter().any(ends)
     }
 
@@ -135,8 +139,14 @@ impl Seen<'_> {
 
     /// No foot lands again once the last contact is down.
     fn stays(&self) -> bool {
-        let last = self.of(Role::Contact).map(|print| print.lands).fold(0.0, f64::max);
-        self.clip.prints.iter().all(|print| print.lands <= last + SAME)
+        let last = self
+            .of(Role::Contact)
+            .map(|print| print.lands)
+            .fold(0.0, f64::max);
+        self.clip
+            .prints
+            .iter()
+            .all(|print| print.lands <= last + SAME)
     }
 
     fn one_side(&self, roles: &[Role]) -> bool {
@@ -174,7 +184,9 @@ impl Seen<'_> {
     fn goes_on(&self) -> bool {
         let places: Vec<f64> = self.of(Role::Contact).map(Self::along).collect();
         let least = self.limits.advance * self.clip.body.foot;
-        places.windows(2).all(|pair| matches!(pair, [a, b] if b - a >= least))
+        places
+            .windows(2)
+            .all(|pair| matches!(pair, [a, b] if b - a >= least))
     }
 
     /// The longest time from contact to contact is not much longer than the shortest.
@@ -206,22 +218,17 @@ impl Seen<'_> {
             .collect()
     }
 
-    /// No stop: the steps meant are on the ground hardly longer than the shortest of all.
+    /// No stop: of the steps up to the leap, or from it on, each lands soon after the one
+    /// before.
     fn keeps_pace(&self, meant: impl Fn(usize, usize) -> bool) -> bool {
-        let Some(leap) = self.leap() else { return false };
+        let Some(leap) = self.leap() else {
+            return false;
+        };
         let steps = self.steps();
-        let stance = |print: &Print| print.lifts.map(|lifts| lifts - print.lands);
-        let shortest = steps
-            .iter()
-            .filter_map(|print| stance(print))
-            .fold(f64::INFINITY, f64::min);
-        let rest = self.limits.even * shortest.max(0.2);
-        steps
-            .iter()
-            .enumerate()
-            .filter(|(at, _)| meant(*at, leap))
-            .filter_map(|(_, print)| stance(print))
-            .all(|time| time <= rest)
+        steps.windows(2).enumerate().all(|(at, pair)| match pair {
+            [a, b] => !meant(at + 1, leap) || b.lands - a.lands <= self.limits.stop,
+            _ => true,
+        })
     }
 
     fn other_foot(&self) -> bool {
@@ -279,7 +286,11 @@ impl Seen<'_> {
     }
 
     fn square(&self) -> bool {
-        let feet = self.clip.prints.iter().filter(|print| print.role != Role::Start);
+        let feet = self
+            .clip
+            .prints
+            .iter()
+            .filter(|print| print.role != Role::Start);
         feet.into_iter().all(|print| {
             let off = libm::fabs(libm::remainder(
                 print.toes - print.travel,
@@ -296,9 +307,26 @@ impl Seen<'_> {
         })
     }
 
+    /// The other foot's step follows a hop no later than the hop its own step.
+    fn no_pause(&self) -> bool {
+        let contact = |count: usize| {
+            self.of(Role::Contact)
+                .find(|print| print.count == count)
+                .map(|print| print.lands)
+        };
+        self.of(Role::Hop)
+            .all(|hop| match (contact(hop.count), contact(hop.count + 1)) {
+                (Some(step), Some(next)) => next - hop.lands <= hop.lands - step,
+                _ => true,
+            })
+    }
+
     fn hops_alternate(&self) -> bool {
         let sides: Vec<Side> = self.of(Role::Hop).map(|hop| hop.side).collect();
-        sides.len() > 1 && sides.windows(2).all(|pair| matches!(pair, [a, b] if a != b))
+        sides.len() > 1
+            && sides
+                .windows(2)
+                .all(|pair| matches!(pair, [a, b] if a != b))
     }
 
     fn on_line(&self) -> bool {

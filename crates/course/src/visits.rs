@@ -42,7 +42,10 @@ pub fn visits(start: Date, ledger: &Ledger) -> Vec<Visit> {
             all.push(Visit { kind, date });
         }
     }
-    let months = ledger.number(figures::COACH_MONTH).round().clamp(0.0, 1000.0);
+    let months = ledger
+        .number(figures::COACH_MONTH)
+        .round()
+        .clamp(0.0, 1000.0);
     if let Ok(date) = start.checked_add((months as i64).months()) {
         let on = start.weekday().since(date.weekday());
         if let Ok(date) = date.checked_add(i64::from(on).days()) {

@@ -430,7 +430,12 @@ impl Clip {
                 return;
             }
             Edit::StepOn(time, share) => {
-                self.step_on(at, model.size(time).max(0.0), model.size(share) * foot, model);
+                self.step_on(
+                    at,
+                    model.size(time).max(0.0),
+                    model.size(share) * foot,
+                    model,
+                );
                 return;
             }
         }

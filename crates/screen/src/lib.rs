@@ -14,6 +14,7 @@ mod data;
 mod face;
 mod page;
 mod plan;
+mod player;
 mod skills;
 mod strip;
 mod svg;
