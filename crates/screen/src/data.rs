@@ -43,7 +43,7 @@ impl Choice {
 pub struct Phrases(Vec<String>);
 
 impl Phrases {
-    fn number(&mut self, text: String) -> usize {
+    pub fn number(&mut self, text: String) -> usize {
         match self.0.iter().position(|known| *known == text) {
             Some(at) => at,
             None => {

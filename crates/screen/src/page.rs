@@ -52,7 +52,7 @@ pub fn page(page: &Page, tongue: &Tongue, ledger: &Ledger, model: &Model) -> Str
     head(&mut out, page.title, "", tongue);
     out.push_str("<form id=\"choices\">\n");
     for choice in &page.choices {
-        fieldset(&mut out, choice);
+        fieldset(&mut out, choice, "");
     }
     out.push_str("</form>\n");
     player::markup(&mut out, "", false, tongue);
@@ -99,17 +99,17 @@ pub fn foot(out: &mut String, data: &Value, script: &str) {
 const SIGN: &str = "<circle r=\"32\" fill=\"none\" stroke=\"currentColor\" stroke-width=\"24\"/>\
     <path stroke=\"var(--ground)\" stroke-width=\"7\" d=\"M0-50V-18M-14 50V10M14 50V10\"/>";
 /// A group of alternatives, as radio buttons.
-pub fn fieldset(out: &mut String, choice: &Choice) {
+pub fn fieldset(out: &mut String, choice: &Choice, prefix: &str) {
     _ = write!(
         out,
-        "<fieldset id=\"choice-{}\"><legend>{}</legend><div>",
+        "<fieldset id=\"{prefix}choice-{}\"><legend>{}</legend><div>",
         choice.name,
         escape(&choice.legend)
     );
     for (value, label) in &choice.options {
         _ = write!(
             out,
-            "<label class=\"switch\"><input type=\"radio\" name=\"{}\" value=\"{}\"><span>{}</span></label>",
+            "<label class=\"switch\"><input type=\"radio\" name=\"{prefix}{}\" value=\"{}\"><span>{}</span></label>",
             choice.name,
             escape(value),
             escape(&capital(label))
