@@ -155,13 +155,25 @@ const OWN: &[Early] = &[
         name: "one-foot",
         check: "K2",
         says: "course-fault-skip-one-foot",
-        edits: &[(
-            Scope {
-                which: Which::Other,
-                ..on(&[Role::Contact, Role::Hop])
-            },
-            Edit::Swap,
-        )],
+        edits: &[
+            // the same foot comes again: it has to have left
+            (on(&[Role::Hop]), Edit::Lift(figures::HOP_OFF)),
+            (
+                Scope {
+                    which: Which::Other,
+                    ..on(&[Role::Contact, Role::Hop])
+                },
+                Edit::Swap,
+            ),
+            // it comes to rest beside what was swapped last
+            (
+                Scope {
+                    which: Which::Lead,
+                    ..on(&[Role::Stand])
+                },
+                Edit::Swap,
+            ),
+        ],
     },
     Early {
         skill: Skill::Run,

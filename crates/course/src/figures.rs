@@ -30,6 +30,7 @@ ledger::figures! {
     pub(crate) STEP_ON_AFTER = "course.fault.step-on-after";
     pub(crate) SHORT = "course.fault.short";
     pub(crate) REST = "course.fault.rest";
+    pub(crate) HOP_OFF = "course.fault.hop-off";
     pub(crate) LIMP = "course.fault.limp";
     pub(crate) TOGETHER = "course.met.together";
     pub(crate) FLOAT = "course.met.float";

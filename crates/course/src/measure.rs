@@ -72,6 +72,26 @@ pub(crate) fn met(clip: &Clip, ledger: &Ledger) -> Vec<bool> {
     }
 }
 
+/// Whether feet could do it: each is in one place at a time, lands before it lifts, and the
+/// child ends on the ground.
+pub(crate) fn sound(clip: &Clip) -> bool {
+    let one_place = |side: Side| {
+        let own: Vec<&Print> = clip
+            .prints
+            .iter()
+            .filter(|print| print.side == side)
+            .collect();
+        own.windows(2).all(|pair| match pair {
+            [a, b] => a
+                .lifts
+                .is_some_and(|lifts| a.lands < lifts && lifts <= b.lands),
+            _ => true,
+        })
+    };
+    let stays = |print: &Print| print.lifts.is_none() && print.lands <= clip.end;
+    one_place(Side::Right) && one_place(Side::Left) && clip.prints.iter().any(stays)
+}
+
 struct Seen<'a> {
     clip: &'a Clip,
     limits: Limits,

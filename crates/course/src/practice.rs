@@ -38,8 +38,8 @@ pub struct Shown {
 /// never the same faults twice in a row of a skill. Faults are drawn so that the criteria of
 /// a skill are each met about half the time: then chance agrees least and kappa tells most.
 ///
-/// A set of faults is used only where what the footfalls show is what was done: where one
-/// fault hides another, no observer could see it. Skills without criteria give no clip.
+/// A set of faults is used only where feet could do it and what the footfalls show is what was
+/// done: where one fault hides another, no observer could see it. Skills without criteria give no clip.
 pub fn clips(seed: u64, n: usize, skills: &[Skill], ledger: &Ledger) -> Vec<Shown> {
     let model = Model::of(ledger);
     let mut chance = Chance::stream(seed, 0x0c0_045e);
@@ -111,7 +111,7 @@ impl Pool {
                         .iter()
                         .map(|row| !set.iter().any(|fault| fault.breaks.contains(&row.name)))
                         .collect();
-                    if measure::met(&clip, ledger) == met {
+                    if measure::sound(&clip) && measure::met(&clip, ledger) == met {
                         all.push(Shown {
                             skill,
                             age,
@@ -232,6 +232,67 @@ mod tests {
         }
         assert_eq!(wrong, Vec::<String>::new());
         assert!(seen > 150, "{seen}");
+    }
+
+    /// Every fault may be shown alone, at every age that does the skill and on both sides.
+    #[test]
+    fn no_fault_is_left_out() {
+        let ledger = ledger();
+        let model = Model::of(&ledger);
+        for skill in Skill::ALL {
+            let pool = Pool::of(skill, &model, &ledger);
+            let alone = |many: usize| pool.all.iter().filter(move |one| one.faults.len() == many);
+            for fault in faults(skill) {
+                let shown = alone(1).filter(|one| one.faults == [fault]);
+                let told = format!("{} {}", skill.word(), fault.form.name);
+                assert_eq!(shown.count(), alone(0).count(), "{told}");
+            }
+            assert!(
+                skill == Skill::Walk || alone(0).count() >= 4,
+                "{}",
+                skill.word()
+            );
+        }
+    }
+
+    /// A foot is in one place at a time, lands before it lifts, and ends on the ground.
+    #[test]
+    fn every_clip_is_sound() {
+        for shown in clips(11, 300, &Skill::ALL, &ledger()) {
+            let told = format!(
+                "{} {:?}",
+                shown.skill.word(),
+                shown
+                    .faults
+                    .iter()
+                    .map(|fault| fault.form.name)
+                    .collect::<Vec<_>>()
+            );
+            let clip = &shown.clip;
+            let mut last = 0.0;
+            for print in &clip.prints {
+                assert!(print.lands >= last && print.lands <= clip.end, "{told}");
+                last = print.lands;
+            }
+            for side in [Side::Right, Side::Left] {
+                let own: Vec<_> = clip
+                    .prints
+                    .iter()
+                    .filter(|print| print.side == side)
+                    .collect();
+                for pair in own.windows(2) {
+                    let lifts = pair[0].lifts.expect("it lands again");
+                    assert!(
+                        pair[0].lands < lifts && lifts <= pair[1].lands,
+                        "{told} {side:?}"
+                    );
+                }
+            }
+            assert!(
+                clip.prints.iter().any(|print| print.lifts.is_none()),
+                "{told}"
+            );
+        }
     }
 
     #[test]

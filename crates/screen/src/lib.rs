@@ -10,7 +10,6 @@
 //! Every sentence comes from the catalogue. Absent: files, clocks, typesetting.
 
 mod animated;
-mod training;
 mod data;
 mod face;
 mod page;
@@ -19,12 +18,13 @@ mod player;
 mod skills;
 mod strip;
 mod svg;
+mod training;
 
 pub use animated::animated;
-pub use training::{Course, SkillText, course_page};
 pub use plan::{Going, Shown, plan_page};
 pub use skills::skills_page;
 pub use strip::strip;
+pub use training::{Course, SkillText, course_page};
 
 use note::Message;
 use unit::Units;

@@ -179,6 +179,14 @@ function render() {
 const seconds = time => fill(D.words.seconds, (time / 1000).toFixed(2).replace('.', D.words.mark));
 const spoken = () => [...own('feet').childNodes].map(node => node.textContent).join('');
 
+// where and for how long the feet stay that land at a time: for who marks a clip by its words
+function places(lands) {
+  if (!quiet() || !D.words.spots) return '';
+  const second = time => (time / 1000).toFixed(2).replace('.', D.words.mark), cm = mm => Math.round(mm / 10);
+  return clip.prints.filter(print => print[4] === lands).map(([side, x, y, turn, from, to]) =>
+    ' ' + fill(D.words.spots[side][y > 0 ? 1 : 0], second(from), second(to ?? clip.end), cm(x), cm(Math.abs(y)), Math.abs(turn))).join('');
+}
+
 // said aloud when a person steps, not while feet run
 function tell() {
   const current = event(t), most = Math.max(0, ...clip.events.map(one => one[3]));
@@ -187,7 +195,7 @@ function tell() {
   if (playing) text = fill(D.words.playing, spoken());
   else if (!current) text = `${quiet() ? '' : D.phrases[clip.says] + ' '}${D.words.start}. ${spoken()}.`;
   else if (word(t) === 'air') text = `${down}.`;
-  else text = `${fill(D.words.of, current[3], most, D.phrases[current[2]])}. ${down}.`;
+  else text = `${fill(D.words.of, current[3], most, D.phrases[current[2]])}. ${down}.${places(current[0])}`;
   own('status').textContent = text;
 }
 

@@ -14,14 +14,13 @@ pub fn markup(out: &mut String, prefix: &str, quiet: bool, tongue: &Tongue) {
     let say = |key| escape(&tongue.word(key));
     _ = write!(
         out,
-        "<section class=\"show{}\" aria-label=\"{}\">\n\
+        "<section class=\"show{}\">\n\
          <svg id=\"{prefix}stage\" class=\"stage\" role=\"img\" aria-label=\"{}\"></svg>\n\
          <p id=\"{prefix}state\" class=\"state\"><svg id=\"{prefix}sign\" class=\"mark\" viewBox=\"-52 -42 104 84\" aria-hidden=\"true\"></svg>\
          <strong id=\"{prefix}moment\" class=\"moment\"></strong><span id=\"{prefix}says\" class=\"says\"></span></p>\n\
          <svg id=\"{prefix}rhythm\" class=\"rhythm\" role=\"img\" aria-label=\"{}\"></svg>\n\
          <input type=\"range\" id=\"{prefix}time\" min=\"0\" value=\"0\" step=\"10\" aria-label=\"{}\" aria-describedby=\"keys\">\n",
         if quiet { " quiet" } else { "" },
-        say("screen-player"),
         say("screen-stage"),
         say("screen-rhythm"),
         say("screen-time"),

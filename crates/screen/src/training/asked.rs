@@ -21,11 +21,7 @@ pub fn before(out: &mut String, tongue: &Tongue) {
 
 pub fn after(out: &mut String, tongue: &Tongue) {
     open(out, "after", "course-after", tongue);
-    _ = writeln!(
-        out,
-        "<p>{}</p>",
-        escape(&tongue.word("course-after-says"))
-    );
+    _ = writeln!(out, "<p>{}</p>", escape(&tongue.word("course-after-says")));
     form(out, "after", true, tongue);
     _ = write!(
         out,

@@ -200,7 +200,23 @@ fn words(tongue: &Tongue, ledger: &Ledger) -> Value {
     let mut words = player::words(tongue);
     let say = |message: Message| tongue.say(&message);
     let bands = ["poor", "good", "excellent"].map(|band| say(msg!("course-band", band = band)));
+    let spot = |side: &'static str, hand: &'static str| {
+        say(msg!(
+            "course-spot",
+            side = side,
+            hand = hand,
+            from = "%1",
+            to = "%2",
+            along = "%3",
+            aside = "%4",
+            toes = "%5"
+        ))
+    };
     let own = json!({
+        "spots": {
+            "R": [spot("R", "left"), spot("R", "right")],
+            "L": [spot("L", "left"), spot("L", "right")],
+        },
         "lacking": say(msg!("course-lacking", count = "%1")),
         "kept": say(msg!("course-kept")),
         "noBefore": say(msg!("course-no-before")),
@@ -262,4 +278,126 @@ fn open(out: &mut String, id: &str, key: &'static str, tongue: &Tongue) {
 /// A skill's name as a heading or label has it.
 fn skill(skill: Skill, tongue: &Tongue) -> String {
     page::capital(&tongue.say(&msg!("page-gait", gait = skill.word())))
+}
+
+#[cfg(test)]
+mod tests {
+    use words::{Catalogue, Language};
+
+    use super::*;
+
+    fn page(yard: &str, language: Language) -> String {
+        let ledger = Ledger::shipped().expect("the shipped ledger reads");
+        let tongue = Tongue {
+            catalogue: Catalogue::of(language),
+            units: unit::Units::Metres,
+        };
+        let text = SkillText {
+            skill: Skill::Hop,
+            what: yard.to_owned(),
+            early: vec![yard.to_owned()],
+            later: Vec::new(),
+            cue: yard.to_owned(),
+            cues: vec![("taps".to_owned(), yard.to_owned())],
+            easier: String::new(),
+            harder: String::new(),
+            figures: vec![yard.to_owned()],
+        };
+        let painted = Painted {
+            name: yard.to_owned(),
+            skill: Skill::Hop,
+            well_pitched: 0.5,
+        };
+        let unled = Unled {
+            name: yard.to_owned(),
+            fast: true,
+            run_out: false,
+            meets: false,
+            hard: false,
+        };
+        let course = Course {
+            yard,
+            seed: 3,
+            texts: &[text],
+            markings: &[painted],
+            unled: &[unled],
+            stands: &[],
+            start: None,
+        };
+        course_page(&course, &tongue, &ledger)
+    }
+
+    #[test]
+    fn the_page_stands_alone_and_is_the_same_every_time() {
+        for language in Language::ALL {
+            let text = page("Tern Street", language);
+            assert_eq!(text, page("Tern Street", language));
+            // a name space is no request
+            let asks = text.replace("http://www.w3.org/2000/svg", "");
+            for way in ["http:", "https:", "src=\"", "@import", "url(h", "url(/"] {
+                assert!(!asks.contains(way), "the page asks for {way}");
+            }
+            for keeps in [
+                "localStorage",
+                "sessionStorage",
+                "document.cookie",
+                "fetch(",
+            ] {
+                assert!(!text.contains(keeps), "{keeps}");
+            }
+            assert!(text.len() < 1_500_000, "{} bytes", text.len());
+        }
+    }
+
+    #[test]
+    fn no_sentence_is_missing() {
+        for language in Language::ALL {
+            let text = page("Tern Street", language);
+            for key in [
+                "course-sees",
+                "course-fault",
+                "course-can",
+                "course-know",
+                "motion-",
+            ] {
+                assert!(!text.contains(key), "{key}");
+            }
+            for key in ["course-", "screen-", "page-"] {
+                for before in ['>', '"'] {
+                    let found = text.find(&format!("{before}{key}"));
+                    assert_eq!(found.map(|at| &text[at..at + 40]), None);
+                }
+            }
+            // no gap of a sentence is left open
+            assert!(!text.contains("{$") && !text.contains("{ $"));
+        }
+    }
+
+    #[test]
+    fn a_name_cannot_become_markup() {
+        let text = page("</script><img src=x onerror=alert(1)>\"'&", Language::En);
+        assert!(!text.contains("<img"));
+        assert_eq!(text.matches("</script>").count(), 2, "ours alone");
+    }
+
+    #[test]
+    fn an_empty_yard_still_has_a_course() {
+        let ledger = Ledger::shipped().expect("the shipped ledger reads");
+        let tongue = Tongue {
+            catalogue: Catalogue::of(Language::Es),
+            units: unit::Units::Feet,
+        };
+        let course = Course {
+            yard: "",
+            seed: 0,
+            texts: &[],
+            markings: &[],
+            unled: &[],
+            stands: &[],
+            start: None,
+        };
+        let text = course_page(&course, &tongue, &ledger);
+        assert!(text.ends_with("</html>\n") && text.contains("id=\"visit\""));
+        assert!(!text.contains("id=\"order\""));
+    }
 }

@@ -33,7 +33,7 @@ pub fn certificate(out: &mut String, yard: &str, tongue: &Tongue) {
     _ = write!(
         out,
         "<div class=\"paper award\" id=\"award\"><h3>{}</h3><p class=\"said\" id=\"said-who\"></p><p>{}</p><p>{}</p>\
-         <p class=\"lines\"><span>{}: <span id=\"said-where\"></span></span><span>{}: <span id=\"said-when\"></span></span>\
+         <p class=\"signed\"><span>{}: <span id=\"said-where\"></span></span><span>{}: <span id=\"said-when\"></span></span>\
          <span>{}:</span></p><p>{}</p></div>\n",
         say("course-certificate"),
         escape(&tongue.say(&msg!("course-attended", yard = yard))),
@@ -167,10 +167,7 @@ fn visit(out: &mut String, start: Option<Date>, tongue: &Tongue, ledger: &Ledger
             kind = kind,
             count = count.to_string()
         ));
-        let day = start.map_or_else(
-            || "____________".to_owned(),
-            |_| day(visit.date, tongue),
-        );
+        let day = start.map_or_else(|| "____________".to_owned(), |_| day(visit.date, tongue));
         _ = write!(out, "<li>{}: {day}</li>", escape(&what));
     }
     out.push_str("</ul>\n");
@@ -211,7 +208,11 @@ fn fidelity(out: &mut String, tongue: &Tongue, ledger: &Ledger) {
         say("course-core")
     );
     for column in 1..=COLUMNS {
-        _ = write!(out, "<th scope=\"col\">{} {column}</th>", say("course-session"));
+        _ = write!(
+            out,
+            "<th scope=\"col\">{} {column}</th>",
+            say("course-session")
+        );
     }
     out.push_str("</tr></thead><tbody>");
     for at in 0..CORE.len() {

@@ -80,11 +80,7 @@ fn foot(side: Side) -> &'static str {
 
 pub fn section(out: &mut String, texts: &[SkillText], tongue: &Tongue) {
     open(out, "skills", "course-skills", tongue);
-    _ = writeln!(
-        out,
-        "<p>{}</p>",
-        escape(&tongue.word("course-skills-says"))
-    );
+    _ = writeln!(out, "<p>{}</p>", escape(&tongue.word("course-skills-says")));
     for text in texts {
         one(out, text, tongue);
     }
@@ -100,7 +96,12 @@ fn one(out: &mut String, text: &SkillText, tongue: &Tongue) {
         escape(&skill(text.skill, tongue))
     );
     let line = |out: &mut String, key, text: &str| {
-        _ = writeln!(out, "<p><strong>{}.</strong> {}</p>", say(key), escape(text));
+        _ = writeln!(
+            out,
+            "<p><strong>{}.</strong> {}</p>",
+            say(key),
+            escape(text)
+        );
     };
     line(out, "course-what", &text.what);
     for (key, lines) in [("course-early", &text.early), ("course-later", &text.later)] {

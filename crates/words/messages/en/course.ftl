@@ -145,8 +145,15 @@ course-harder = Harder
 course-trains = Trained here by
 course-trains-none = No marking here trains it: practise it on open ground.
 course-practice = Practice in seeing
-course-practice-says = Watch a clip as often as you like, at full speed first. Mark for each line whether the feet do it. Two or three things may be amiss, or none. Answers are shown at the end of a round.
-course-practice-words = No sight is needed: on the time bar each landing is told, with its time.
+course-practice-says = Watch a clip as often as you like, at full speed first. Mark for each line whether the feet do it. Up to three things may be amiss, or none. Answers are shown at the end of a round.
+course-practice-words = Without sight: step with the arrow keys on the time bar. Each landing is told with its place and with how long the foot stays, so every line can be marked from the words.
+course-spot = { $side ->
+    [L] Left
+   *[R] Right
+ }: on the ground from { $from } to { $to } s, { $along } cm along the way, { $aside } cm { $hand ->
+    [left] left
+   *[right] right
+ } of the line, toes { $toes } degrees off the way.
 course-round-of = Round { $round } of { $of }
 course-clip-of = Clip { $clip } of { $of }: { $skill }
 course-leads = { $foot ->

@@ -28,7 +28,6 @@ screen-sound = Sound
 screen-dark = Dark
 screen-time = Time in the clip
 screen-stage = Feet from above
-screen-player = Moving feet
 screen-rhythm = Rhythm: a bar is a foot on the ground, a gap is a foot in the air
 screen-right = right
 screen-left = left

@@ -145,8 +145,15 @@ course-harder = Más difícil
 course-trains = Aquí la entrenan
 course-trains-none = Aquí ninguna marca la entrena: practíquela en suelo libre.
 course-practice = Práctica de observación
-course-practice-says = Mire una secuencia cuantas veces quiera, primero a velocidad normal. Marque en cada línea si los pies lo hacen. Puede haber dos o tres fallos, o ninguno. Las respuestas se muestran al final de la ronda.
-course-practice-words = No hace falta ver: en la barra de tiempo se dice cada caída, con su tiempo.
+course-practice-says = Mire una secuencia cuantas veces quiera, primero a velocidad normal. Marque en cada línea si los pies lo hacen. Puede haber hasta tres fallos, o ninguno. Las respuestas se muestran al final de la ronda.
+course-practice-words = Sin ver: avance con las flechas en la barra de tiempo. Cada caída se dice con su lugar y con el tiempo que el pie se queda, de modo que cada línea se puede marcar por las palabras.
+course-spot = { $side ->
+    [L] Izquierdo
+   *[R] Derecho
+ }: en el suelo de { $from } a { $to } s, a { $along } cm por el camino, { $aside } cm a la { $hand ->
+    [left] izquierda
+   *[right] derecha
+ } de la línea, puntas a { $toes } grados del camino.
 course-round-of = Ronda { $round } de { $of }
 course-clip-of = Secuencia { $clip } de { $of }: { $skill }
 course-leads = { $foot ->

@@ -28,7 +28,6 @@ screen-sound = Sonido
 screen-dark = Oscuro
 screen-time = Tiempo en la secuencia
 screen-stage = Los pies desde arriba
-screen-player = Pies en movimiento
 screen-rhythm = Ritmo: una barra es un pie en el suelo; un hueco, un pie en el aire
 screen-right = derecho
 screen-left = izquierdo
