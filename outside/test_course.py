@@ -198,7 +198,16 @@ def test_a_round_is_done_by_keyboard_alone(opened):
     assert page.evaluate("document.activeElement.id") == "see-time"
     page.keyboard.press("Home")
     page.keyboard.press("ArrowRight")
-    assert page.locator("#see-status").text_content().startswith("Contact 1 of ")
+    told = page.locator("#see-status").text_content()
+    assert told.startswith("Contact 1 of ")
+    # place and time on the ground, as the clip has them: enough to mark without sight
+    clip = rounds[0][0]["clip"]
+    lands = clip["events"][0][0]
+    for side, x, y, turn, from_, to, *_ in (p for p in clip["prints"] if p[4] == lands):
+        name, hand = ("Right", "Left")[side == "L"], ("left", "right")[y > 0]
+        said = f"{name}: on the ground from {from_ / 1000:.2f} to {(to or clip['end']) / 1000:.2f} s, "
+        assert said in told
+        assert f"cm {hand} of the line, toes {abs(turn)} degrees" in told
 
     # a clip that is not marked does not pass, and says so
     tab_to("next")
