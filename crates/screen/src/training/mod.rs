@@ -97,7 +97,7 @@ pub fn course_page(course: &Course, tongue: &Tongue, ledger: &Ledger) -> String 
     out.push_str("</ul></nav>\n");
     asked::before(&mut out, tongue);
     skills::section(&mut out, course.texts, tongue);
-    practice::section(&mut out, tongue);
+    practice::section(&mut out, tongue, ledger);
     asked::after(&mut out, tongue);
     papers::certificate(&mut out, course.yard, tongue);
     papers::section(&mut out, course, tongue, ledger);

@@ -30,11 +30,11 @@ pub fn certificate(out: &mut String, yard: &str, tongue: &Tongue) {
             say(key)
         );
     }
-    _ = write!(
+    _ = writeln!(
         out,
         "<div class=\"paper award\" id=\"award\"><h3>{}</h3><p class=\"said\" id=\"said-who\"></p><p>{}</p><p>{}</p>\
          <p class=\"signed\"><span>{}: <span id=\"said-where\"></span></span><span>{}: <span id=\"said-when\"></span></span>\
-         <span>{}:</span></p><p>{}</p></div>\n",
+         <span>{}:</span></p><p>{}</p></div>",
         say("course-certificate"),
         escape(&tongue.say(&msg!("course-attended", yard = yard))),
         say("course-contents"),
@@ -199,6 +199,15 @@ fn fidelity(out: &mut String, tongue: &Tongue, ledger: &Ledger) {
             "course-fidelity-says",
             core = share(figures::GREEN_CORE),
             strict = share(figures::GREEN_STRICT)
+        )))
+    );
+    _ = writeln!(
+        out,
+        "<p>{}</p>",
+        escape(&tongue.say(&msg!(
+            "course-fidelity-parts",
+            reach = share(figures::GREEN_REACH),
+            adherence = share(figures::GREEN_ADHERENCE)
         )))
     );
     _ = write!(

@@ -75,14 +75,27 @@ pub fn rounds(
     shown.chunks(each).map(|round| json!(round)).collect()
 }
 
-pub fn section(out: &mut String, tongue: &Tongue) {
+pub fn section(out: &mut String, tongue: &Tongue, ledger: &Ledger) {
     let say = |key| escape(&tongue.word(key));
     open(out, "practice", "course-practice", tongue);
+    let number = |key| ledger.number(key).to_string();
+    let mark = tongue.catalogue.language().mark().to_string();
+    let keeping = msg!(
+        "course-keeping",
+        hours = number(figures::CLIPS_HOURS),
+        sessions = number(figures::BESIDE),
+        rounds = number(figures::IN_ROW),
+        double = format!("{:.0}", 100.0 * ledger.number(figures::DOUBLE)),
+        pairs = number(figures::DRIFT_PAIRS),
+        kappa = format!("{:.2}", ledger.number(figures::KAPPA)).replace('.', &mark),
+        away = number(figures::AWAY),
+    );
     _ = write!(
         out,
-        "<p>{}</p>\n<p>{}</p>\n<div id=\"watch\">\n<p id=\"round\"></p>\n<h3 id=\"which\" tabindex=\"-1\"></h3>\n",
+        "<p>{}</p>\n<p>{}</p>\n<p>{}</p>\n<div id=\"watch\">\n<p id=\"round\"></p>\n<h3 id=\"which\" tabindex=\"-1\"></h3>\n",
         say("course-practice-says"),
         say("course-practice-words"),
+        escape(&tongue.say(&keeping)),
     );
     player::markup(out, "see-", true, tongue);
     _ = write!(

@@ -154,6 +154,7 @@ course-spot = { $side ->
     [left] left
    *[right] right
  } of the line, toes { $toes } degrees off the way.
+course-keeping = Before your marks count: { $hours } hours with clips, and { $sessions } sessions beside a trained observer, { $rounds } in a row good enough. To stay ready: two observers watch { $double } % of sessions; practise again when the last { $pairs } pairs give a kappa under { $kappa }, or after { $away } months away.
 course-round-of = Round { $round } of { $of }
 course-clip-of = Clip { $clip } of { $of }: { $skill }
 course-leads = { $foot ->
@@ -218,6 +219,7 @@ course-visit-kind = { $kind ->
 course-visit-no-date = No start is set: write the dates in.
 course-fidelity = Held as designed
 course-fidelity-says = A column for each visited session: yes, no, or a dash for what could not be seen. Good is { $core } % of what was asked, and every item in { $strict } % of sessions.
+course-fidelity-parts = Good is also: { $reach } % of the children present took part, { $adherence } % of the planned sessions and minutes were held.
 course-fidelity-lost = Planned, held and held as designed are three numbers. A lost session has a reason: weather, staff short, other event, yard blocked, children unwell, forgot.
 course-core = Core item
 course-seen-yes = Yes

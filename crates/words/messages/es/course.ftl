@@ -154,6 +154,7 @@ course-spot = { $side ->
     [left] izquierda
    *[right] derecha
  } de la línea, puntas a { $toes } grados del camino.
+course-keeping = Antes de que sus marcas cuenten: { $hours } horas con secuencias y { $sessions } sesiones junto a un observador formado, { $rounds } seguidas con acuerdo suficiente. Para seguir listo: dos observadores miran el { $double } % de las sesiones; practique otra vez si los últimos { $pairs } pares dan una kappa menor de { $kappa }, o tras { $away } meses fuera.
 course-round-of = Ronda { $round } de { $of }
 course-clip-of = Secuencia { $clip } de { $of }: { $skill }
 course-leads = { $foot ->
@@ -218,6 +219,7 @@ course-visit-kind = { $kind ->
 course-visit-no-date = No hay fecha de inicio: escriba las fechas.
 course-fidelity = Realizado como se diseñó
 course-fidelity-says = Una columna por cada sesión visitada: sí, no, o una raya si no se pudo ver. Está bien con { $core } % de lo preguntado, y todo cumplido en { $strict } % de las sesiones.
+course-fidelity-parts = También está bien si participó el { $reach } % de los niños presentes y se hizo el { $adherence } % de las sesiones y minutos previstos.
 course-fidelity-lost = Previstas, realizadas y realizadas como se diseñó son tres números. Una sesión perdida tiene un motivo: tiempo, falta de personal, otro acto, patio ocupado, niños enfermos, olvido.
 course-core = Punto esencial
 course-seen-yes = Sí
