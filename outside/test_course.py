@@ -1,12 +1,13 @@
 """A browser opens the course for staff: axe-core finds no barrier in either language, a round
 of the practice is done by keyboard alone, the page reckons agreement as the room does and as
-statsmodels' formula would, nothing is stored or sent, less motion is respected.
+the paper's formula has it, nothing is stored or sent, less motion is respected.
 
 The page is the one that the room's own example writes (crates/screen/examples/course.rs)."""
 
 import json
 import math
 import os
+import re
 import subprocess
 
 import pytest
@@ -137,6 +138,9 @@ def test_axe_finds_no_barrier(opened, language, dark):
     page.locator(".look").first.click()
     page.locator("footer summary").click()
     assert barriers(page) == []
+    # every gap of a sentence is filled
+    said = page.locator("main").inner_text()
+    assert not re.search(r"%\d|undefined|NaN|null", said)
 
 
 def answer_all(page):
