@@ -177,11 +177,11 @@ def test_the_keyboard_reaches_and_moves_everything(opened):
     assert page.locator("#status").text_content() == "In the air."
     # play and pause
     page.keyboard.press(" ")
-    assert page.locator("body.playing").count() == 1
+    assert page.locator(".show.playing").count() == 1
     before = page.locator("#time").input_value()
     page.wait_for_function("before => document.getElementById('time').value !== before", arg=before)
     page.keyboard.press(" ")
-    assert page.locator("body.playing").count() == 0
+    assert page.locator(".show.playing").count() == 0
     still = page.locator("#time").input_value()
     page.wait_for_timeout(120)
     assert page.locator("#time").input_value() == still

@@ -132,6 +132,7 @@ const FILES: &[(&str, &str)] = &[
     ("weather", include_str!("../figures/weather.toml")),
     ("days", include_str!("../figures/days.toml")),
     ("cutfile", include_str!("../figures/cutfile.toml")),
+    ("course", include_str!("../figures/course.toml")),
 ];
 
 const SOURCES: &str = include_str!("../figures/sources.toml");

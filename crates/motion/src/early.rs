@@ -59,6 +59,14 @@ pub enum Edit {
     Tap(Key, Key),
     /// The second beat of its cycle falls at another ratio of long to short.
     Beat(Key),
+    /// It lifts earlier by seconds, at most half its time on the ground.
+    Lift(Key),
+    /// The flight that reaches it is shorter by a share of the way from the contact before;
+    /// all that follows comes as much less far.
+    Short(Key),
+    /// A foot that would stay for good stands for seconds, then steps on by a share, as if
+    /// the child overbalanced.
+    StepOn(Key, Key),
 }
 
 /// An early form.
@@ -411,6 +419,25 @@ impl Clip {
                 self.second_beat(at, model.size(ratio).clamp(0.1, 10.0));
                 return;
             }
+            Edit::Lift(by) => {
+                print.lifts = print.lifts.map(|lifts| {
+                    let stance = lifts - print.lands;
+                    lifts - model.size(by).clamp(0.0, stance / 2.0)
+                });
+            }
+            Edit::Short(share) => {
+                self.short(&print, model.size(share).clamp(0.0, 1.0));
+                return;
+            }
+            Edit::StepOn(time, share) => {
+                self.step_on(
+                    at,
+                    model.size(time).max(0.0),
+                    model.size(share) * foot,
+                    model,
+                );
+                return;
+            }
         }
         if let Some(own) = self.prints.get_mut(at) {
             *own = print;
@@ -460,6 +487,49 @@ impl Clip {
                 .map(|lifts| if lifts > before { lifts + by } else { lifts });
         }
         self.end += by;
+    }
+
+    /// Everything from this print on comes less far, by a share of the way to it.
+    fn short(&mut self, print: &Print, share: f64) {
+        let before = self
+            .prints
+            .iter()
+            .filter(|other| other.count < print.count && other.role != Role::Tap)
+            .max_by(|one, other| one.lands.total_cmp(&other.lands));
+        let Some(before) = before else { return };
+        let (sin, cos) = libm::sincos(print.travel);
+        let ahead = Coord { x: cos, y: sin };
+        let way = print.at - before.at;
+        let back = ahead * ((way.x * cos + way.y * sin) * share);
+        for other in &mut self.prints {
+            if other.lands >= print.lands {
+                other.at = other.at - back;
+            }
+        }
+    }
+
+    /// The foot that stays steps on after a time.
+    fn step_on(&mut self, at: usize, time: f64, by: f64, model: &Model) {
+        let swing = model.both_down + model.ready / 4.0;
+        let Some(print) = self.prints.get_mut(at) else {
+            return;
+        };
+        if print.lifts.is_some() {
+            return;
+        }
+        let lifts = print.lands + time;
+        print.lifts = Some(lifts);
+        let (sin, cos) = libm::sincos(print.travel);
+        let next = Print {
+            at: print.at + Coord { x: cos, y: sin } * by,
+            lands: lifts + swing,
+            lifts: None,
+            role: Role::Run,
+            by: Some(Flight::Walk),
+            ..*print
+        };
+        self.end = self.end.max(next.lands + model.ready);
+        self.prints.push(next);
     }
 
     /// Moves a closing foot or a hop to where the cycle's beat has this ratio.

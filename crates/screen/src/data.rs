@@ -7,7 +7,7 @@ use note::msg;
 use serde_json::{Value, json};
 
 use crate::Tongue;
-use crate::svg::{Extent, aloft, hops, letter, number, quad, ring, spot, turn};
+use crate::svg::{Extent, aloft, foot, hops, letter, number, quad, ring, spot, turn};
 
 /// A clip and where the page's choices find it.
 pub struct Chosen {
@@ -43,7 +43,7 @@ impl Choice {
 pub struct Phrases(Vec<String>);
 
 impl Phrases {
-    fn number(&mut self, text: String) -> usize {
+    pub fn number(&mut self, text: String) -> usize {
         match self.0.iter().position(|known| *known == text) {
             Some(at) => at,
             None => {
@@ -182,6 +182,11 @@ pub fn moments(tongue: &Tongue) -> Value {
         )
     });
     Value::Object(pairs.into_iter().collect())
+}
+
+/// Both feet as paths, thousandths of their length.
+pub fn feet() -> Value {
+    json!({ "R": foot(Side::Right, 1000.0), "L": foot(Side::Left, 1000.0) })
 }
 
 /// The label of a form.

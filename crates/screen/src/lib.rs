@@ -1,8 +1,8 @@
 //! Pages for screens: moving footfalls that a trainer shows and a teacher steps through.
 //!
 //! In at the door: [`motion::Clip`]s. Out: text. [`strip`] is a still drawing for paper,
-//! [`animated`] a drawing that moves by style sheet alone, [`skills_page`] and [`plan_page`]
-//! are pages that stand alone: script, style and face are in them, and they ask the network
+//! [`animated`] a drawing that moves by style sheet alone, [`skills_page`], [`plan_page`]
+//! and [`course_page`] are pages that stand alone: script, style and face are in them, and they ask the network
 //! for nothing.
 //!
 //! Invariants: only feet move, and only when asked; where less motion is wanted, numbered
@@ -14,14 +14,17 @@ mod data;
 mod face;
 mod page;
 mod plan;
+mod player;
 mod skills;
 mod strip;
 mod svg;
+mod training;
 
 pub use animated::animated;
 pub use plan::{Going, Shown, plan_page};
 pub use skills::skills_page;
 pub use strip::strip;
+pub use training::{Course, SkillText, course_page};
 
 use note::Message;
 use unit::Units;

@@ -53,8 +53,8 @@ macro_rules! files {
     };
 }
 
-const EN: &[(&str, &str)] = files!("en": "survey" "ground" "project" "children" "marking" "drawn" "footfall" "learning" "layout" "setout" "document" "planned" "office" "day" "taught" "motion" "screen" "games" "paint" "stencil" "weather" "days" "sessions" "crew" "cli");
-const ES: &[(&str, &str)] = files!("es": "survey" "ground" "project" "children" "marking" "drawn" "footfall" "learning" "layout" "setout" "document" "planned" "office" "day" "taught" "motion" "screen" "games" "paint" "stencil" "weather" "days" "sessions" "crew" "cli");
+const EN: &[(&str, &str)] = files!("en": "survey" "ground" "project" "children" "marking" "drawn" "footfall" "learning" "layout" "setout" "document" "planned" "office" "day" "taught" "motion" "screen" "games" "paint" "stencil" "weather" "days" "sessions" "crew" "course" "cli");
+const ES: &[(&str, &str)] = files!("es": "survey" "ground" "project" "children" "marking" "drawn" "footfall" "learning" "layout" "setout" "document" "planned" "office" "day" "taught" "motion" "screen" "games" "paint" "stencil" "weather" "days" "sessions" "crew" "course" "cli");
 
 /// Every sentence of one language.
 pub struct Catalogue {

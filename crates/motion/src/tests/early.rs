@@ -3,7 +3,7 @@
 use std::collections::BTreeSet;
 
 use super::*;
-use crate::{EARLY, Early, Edit, Print, Role, early, line};
+use crate::{EARLY, Early, Edit, Print, Role, early, figures, line};
 
 /// A clip long enough for every row.
 fn pairs(mut check: impl FnMut(&Early, &Clip, &Clip, &Model)) {
@@ -174,4 +174,89 @@ fn crossed_feet_are_crossed() {
         x(Role::Closing) - x(Role::Contact)
     };
     assert!(ahead(&well, 1) < 0.0 && ahead(&crossed, 1) > 0.0);
+}
+
+/// A row of this test's own.
+fn done(skill: Skill, edits: &'static [(crate::Scope, Edit)]) -> (Clip, Clip) {
+    let ledger = ledger();
+    let model = Model::of(&ledger);
+    let well = free(skill, Side::Right, 5.0, &model);
+    let row = Early {
+        skill,
+        name: "own",
+        check: "-",
+        says: "-",
+        edits,
+    };
+    let form = row.of(&well, &model);
+    sound(&form, &model);
+    (well, form)
+}
+
+const LEFT_JUMPS: crate::Scope = crate::Scope {
+    roles: &[Role::Start, Role::Contact],
+    which: crate::Which::Other,
+    by: None,
+    counts: (0, 1, usize::MAX),
+};
+const HOPS: crate::Scope = crate::Scope {
+    roles: &[Role::Contact],
+    which: crate::Which::Any,
+    by: None,
+    counts: (2, 1, usize::MAX),
+};
+const LANDED: crate::Scope = crate::Scope {
+    roles: &[Role::Contact],
+    which: crate::Which::Lead,
+    by: None,
+    counts: (0, 1, usize::MAX),
+};
+
+#[test]
+fn a_foot_that_lifts_earlier_lands_as_it_did() {
+    let (well, form) = done(Skill::Jump, &[(LEFT_JUMPS, Edit::Lift(figures::LATE))]);
+    for (before, after) in well.prints.iter().zip(&form.prints) {
+        assert_eq!((before.lands, before.at), (after.lands, after.at));
+        let earlier = before.lifts.zip(after.lifts).map(|(a, b)| a - b);
+        let meant = before.side == Side::Left && before.lifts.is_some();
+        assert_eq!(
+            meant,
+            earlier.is_some_and(|by| by > 0.1),
+            "{before:?} {after:?}"
+        );
+    }
+}
+
+/// The figure of the key, 0.6, is the share of the way that is missing.
+#[test]
+fn a_shorter_flight_moves_all_that_follows() {
+    let (well, form) = done(Skill::Hop, &[(HOPS, Edit::Short(figures::BEHIND))]);
+    let places = |clip: &Clip| -> Vec<f64> {
+        let contacts = clip
+            .prints
+            .iter()
+            .filter(|print| print.role == Role::Contact);
+        contacts.map(|print| print.at.x).collect()
+    };
+    let (long, short) = (places(&well), places(&form));
+    assert!(long.len() > 3 && long.len() == short.len());
+    for (long, short) in long.windows(2).zip(short.windows(2)) {
+        let ratio = (short[1] - short[0]) / (long[1] - long[0]);
+        assert!((ratio - 0.4).abs() < 1e-4, "{ratio}");
+    }
+}
+
+#[test]
+fn who_steps_on_steps_once_at_the_end() {
+    let (well, form) = done(
+        Skill::Jump,
+        &[(LANDED, Edit::StepOn(figures::TAP_TIME, figures::PAST))],
+    );
+    assert_eq!(form.prints.len(), well.prints.len() + 1);
+    let last = form.prints.last().expect("a print");
+    assert_eq!(
+        (last.role, last.side, last.lifts),
+        (Role::Run, Side::Right, None)
+    );
+    assert!(form.end > last.lands && form.end >= well.end);
 }
