@@ -169,14 +169,19 @@ impl Fit {
 
     fn add(&mut self, ring: &[Point], gap: f64) {
         let first = self.lines.len();
-        let edges: Vec<Line> = (0..ring.len())
-            .filter_map(|k| edge(ring[k], ring[(k + 1) % ring.len()], gap))
-            .collect();
+        let edges: Vec<Line> = (0..ring.len()).filter_map(|k| edge(ring, k, gap)).collect();
         for (k, line) in edges.iter().enumerate() {
             let next = edges[(k + 1) % edges.len()];
             self.lines.push(*line);
             if gap > 0.0 {
-                self.round(line, &next, gap);
+                self.round(ring, line, &next, gap);
+            }
+        }
+        if gap > 0.0 {
+            // the box's own edges, or a point would fall from depth to none in crossing them
+            for normal in [[1.0, 0.0], [-1.0, 0.0], [0.0, 1.0], [0.0, -1.0]] {
+                let at = support(ring, normal) + gap;
+                self.lines.push(Line { normal, at });
             }
         }
         let mut low = [f64::INFINITY; 2];
@@ -200,21 +205,14 @@ impl Fit {
     }
 
     /// Edges between two neighbours that keep the corner between them about a circle.
-    fn round(&mut self, line: &Line, next: &Line, gap: f64) {
+    fn round(&mut self, ring: &[Point], line: &Line, next: &Line, gap: f64) {
         let (u, v) = (line.normal, next.normal);
         let angle = libm::atan2(u[0] * v[1] - u[1] * v[0], u[0] * v[0] + u[1] * v[1]);
-        let parts = libm::ceil(angle.abs().to_degrees() / ARC) as usize;
-        let bare = |line: &Line| Line {
-            normal: line.normal,
-            at: line.at - gap,
-        };
-        let Some(corner) = bare(line).cross(&bare(next)) else {
-            return;
-        };
+        let parts = libm::ceil(angle.max(0.0).to_degrees() / ARC) as usize;
         for k in 1..parts {
             let (sin, cos) = libm::sincos(angle * k as f64 / parts as f64);
             let normal = [u[0] * cos - u[1] * sin, u[0] * sin + u[1] * cos];
-            let at = normal[0] * corner[0] + normal[1] * corner[1] + gap;
+            let at = support(ring, normal) + gap;
             self.lines.push(Line { normal, at });
         }
     }
@@ -307,13 +305,30 @@ fn outside(low: Point, high: Point, p: Point) -> bool {
     p[0] <= low[0] || p[0] >= high[0] || p[1] <= low[1] || p[1] >= high[1]
 }
 
-/// The line through a and b with the left inside, `gap` further out.
-fn edge(a: Point, b: Point, gap: f64) -> Option<Line> {
+/// How far a ring reaches along a direction.
+fn support(ring: &[Point], normal: Point) -> f64 {
+    let along = ring.iter().map(|p| normal[0] * p[0] + normal[1] * p[1]);
+    along.fold(f64::NEG_INFINITY, f64::max)
+}
+
+/// Share of a ring's reach. A corner may lie so far outside an edge by rounding alone.
+const NOISE: f64 = 1e-14;
+
+/// The line of the ring's edge from corner `k`, the ring inside, `gap` further out. Where two
+/// sums all but coincide the edge between them points anywhere: its line is then moved out till
+/// the ring is inside.
+fn edge(ring: &[Point], k: usize, gap: f64) -> Option<Line> {
+    let (a, b) = (ring[k], ring[(k + 1) % ring.len()]);
     let along = [b[0] - a[0], b[1] - a[1]];
     let length = libm::hypot(along[0], along[1]);
     (length > 0.0).then(|| {
         let normal = [along[1] / length, -along[0] / length];
-        let at = normal[0] * a[0] + normal[1] * a[1] + gap;
-        Line { normal, at }
+        let through = normal[0] * a[0] + normal[1] * a[1];
+        let reach = support(ring, normal);
+        let sound = reach - through <= NOISE * reach.abs();
+        Line {
+            normal,
+            at: if sound { through } else { reach } + gap,
+        }
     })
 }

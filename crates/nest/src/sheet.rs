@@ -5,7 +5,7 @@ use rayon::prelude::*;
 
 use crate::part::{Budget, Left, Part, Placement};
 use crate::search::Search;
-use crate::start::bottom_left;
+use crate::start::{beyond, bottom_left};
 use crate::strip::{numbers, orders, placement, reach, sort_out, squeeze};
 use crate::world::{Room, Spot, World};
 
@@ -138,12 +138,11 @@ fn best_start(world: &World, room: &Room, copies: &[usize]) -> Vec<Pile> {
             match found {
                 Some((nth, spot)) => piles[nth].push((copy, spot)),
                 // it fits in an empty sheet, or it were not here
-                None => piles.push(
-                    place(&Vec::new())
-                        .map(|spot| (copy, spot))
-                        .into_iter()
-                        .collect(),
-                ),
+                None => {
+                    let spot =
+                        place(&Vec::new()).or_else(|| beyond(world, room, &[], copies[copy]));
+                    piles.push(spot.map(|spot| (copy, spot)).into_iter().collect());
+                }
             }
         }
         emptiest_last(world, &mut piles);

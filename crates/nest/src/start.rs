@@ -41,6 +41,21 @@ pub(crate) fn bottom_left(world: &World, room: &Room, laid: &[Spot], part: usize
     best.map(|(_, _, spot)| settle(world, room, laid, spot))
 }
 
+/// The place right of all that is laid: there for every part that fits in an empty room, and
+/// so for each in a strip, should bottom-left miss one by rounding.
+pub(crate) fn beyond(world: &World, room: &Room, laid: &[Spot], part: usize) -> Option<Spot> {
+    let reach = laid
+        .iter()
+        .map(|&spot| world.right(spot) + world.gap + world.touch);
+    let mut rest = *room;
+    rest.low[0] = reach.fold(room.low[0], f64::max);
+    let turns = world.of_part[part].clone();
+    turns
+        .filter_map(|pose| Some((pose, world.range(pose, &rest)?.low)))
+        .map(|(pose, at)| Spot { pose, at })
+        .next()
+}
+
 /// Heights at which a pose rests on the room's edges or on a piece of what is laid.
 fn heights(world: &World, range: &Room, laid: &[Spot], pose: usize) -> Vec<f64> {
     let mut heights = vec![range.low[1], range.high[1]];

@@ -5,7 +5,7 @@ use rayon::prelude::*;
 
 use crate::part::{Budget, Left, Part, Placement, Why};
 use crate::search::Search;
-use crate::start::{bottom_left, slide};
+use crate::start::{beyond, bottom_left, slide};
 use crate::world::{Room, Spot, World};
 
 /// A strip of given height, its length open.
@@ -151,8 +151,8 @@ fn best_start(world: &World, room: &Room, copies: &[usize]) -> Vec<Spot> {
     let lay = |order: Vec<usize>| {
         let mut laid: Vec<Spot> = Vec::new();
         for &copy in &order {
-            // an endless strip has a place for each
-            laid.extend(bottom_left(world, room, &laid, copies[copy]));
+            let found = bottom_left(world, room, &laid, copies[copy]);
+            laid.extend(found.or_else(|| beyond(world, room, &laid, copies[copy])));
         }
         let mut spots: Vec<(usize, Spot)> = order.into_iter().zip(laid).collect();
         spots.sort_by_key(|(copy, _)| *copy);

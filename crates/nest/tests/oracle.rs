@@ -66,7 +66,7 @@ fn another_program_finds_no_overlap_in_what_is_laid() {
 }
 
 /// Densities in %, mean of an older metaheuristic, as a paper of 2021 prints them (reference
-/// page 7, last column; strips up to 0.01 % higher than the originals used here).
+/// page 7, last column; strips as high as here).
 #[test]
 fn small_budgets_come_within_five_points_of_an_older_metaheuristic() {
     for (name, steps, published) in [
