@@ -5,9 +5,10 @@
 //! square to its edge, across the paint, where the paint near its wanted place is narrowest.
 
 use geo::{BooleanOps, BoundingRect, Coord, MultiPolygon, Polygon, Winding};
+use marking::Paint;
 
 use crate::material::Rules;
-use crate::motif::eyes;
+use crate::motif::{eyes, parts};
 use crate::result::{Opening, Tie};
 use crate::shape::{off, sides};
 
@@ -21,12 +22,26 @@ const REACH: f64 = 0.005;
 /// Openings with the ties left standing in them, and the ties.
 pub(crate) fn tied(openings: Vec<Opening>, rules: &Rules) -> (Vec<Opening>, Vec<Tie>) {
     let shapes: Vec<Polygon<f64>> = openings.iter().map(|one| one.polygon.clone()).collect();
-    let paint = sides(&shapes);
     let mut ties = Vec::new();
-    for eye in eyes(&shapes, rules.join) {
-        let mut edge = eye.exterior().clone();
-        edge.make_cw_winding();
-        ties.extend(Edge::of(&edge, &paint).ties(&paint, &shapes, rules));
+    let inked: Vec<Paint> = openings
+        .iter()
+        .map(|one| Paint {
+            colour: one.colour,
+            polygon: one.polygon.clone(),
+        })
+        .collect();
+    // a numeral in its cell's eye closes nothing, near as it stands to the band
+    for part in parts(&inked, rules) {
+        let own: Vec<Polygon<f64>> = part
+            .iter()
+            .filter_map(|at| shapes.get(*at).cloned())
+            .collect();
+        let sides = sides(&own);
+        for eye in eyes(&own, rules.join) {
+            let mut edge = eye.exterior().clone();
+            edge.make_cw_winding();
+            ties.extend(Edge::of(&edge, &sides).ties(&sides, &own, rules));
+        }
     }
     if ties.is_empty() {
         return (openings, ties);
