@@ -12,7 +12,7 @@ import subprocess
 import ezdxf
 import pytest
 from ezdxf.lldxf.encoding import decode_dxf_unicode
-from shapely import Point, Polygon, box, unary_union
+from shapely import Point, Polygon, box, line_merge, unary_union
 from shapely.affinity import rotate, translate
 from svgelements import SVG, Path
 
@@ -249,6 +249,35 @@ def test_no_plate_falls_apart(record):
             left = sheet_after_cutting(one["plate"], one["openings"])
             assert left.geom_type == "Polygon", stencil["id"]
             assert left.area > 0
+
+
+def test_eyes_are_held_by_the_rules_of_ties(record):
+    """building.md, section 5 (common practice): along an island's edge a tie every 300 mm at
+    the most, two at least, three where its longest side passes 300 mm. A joint of 22 mm and
+    less is a tie; shapely finds the islands and the ties anew."""
+    eyes = 0
+    for stencil in record["stencils"]:
+        openings = unary_union([Polygon(one[0], one[1:]) for one in stencil["openings"]])
+        closed = openings.buffer(0.011)
+        for part in getattr(closed, "geoms", [closed]):
+            for ring in part.interiors:
+                edge = Polygon(ring).buffer(0.011).exterior
+                # the edge runs along the paint to 0.1 mm; what is farther off lies in a tie
+                bare = edge.difference(openings.buffer(0.0006))
+                runs = line_merge(bare) if bare.geom_type != "LineString" else bare
+                runs = [run for run in getattr(runs, "geoms", [runs]) if run.length > 0.004]
+                places = sorted(edge.project(run.interpolate(0.5, normalized=True)) for run in runs)
+                x, y, u, v = edge.bounds
+                # ground behind one neck is a tongue: up to 8 times as long as that is broad
+                if len(places) == 1 and max(u - x, v - y) <= 8 * runs[0].length:
+                    continue
+                assert len(places) >= (3 if max(u - x, v - y) > 0.3 else 2), stencil["id"]
+                gaps = [b - a for a, b in zip(places, places[1:])]
+                gaps.append(places[0] + edge.length - places[-1])
+                # a run may begin in the middle of a tie, half of its width off
+                assert max(gaps) <= 0.3 + 0.011, (stencil["id"], gaps)
+                eyes += 1
+    assert eyes
 
 
 def test_panels_together_open_what_the_stencil_opens(record):

@@ -5,9 +5,10 @@
 //! square to its edge, across the paint, where the paint near its wanted place is narrowest.
 
 use geo::{BooleanOps, BoundingRect, Coord, MultiPolygon, Polygon, Winding};
+use marking::Paint;
 
 use crate::material::Rules;
-use crate::motif::eyes;
+use crate::motif::{eyes, parts};
 use crate::result::{Opening, Tie};
 use crate::shape::{off, sides};
 
@@ -21,12 +22,26 @@ const REACH: f64 = 0.005;
 /// Openings with the ties left standing in them, and the ties.
 pub(crate) fn tied(openings: Vec<Opening>, rules: &Rules) -> (Vec<Opening>, Vec<Tie>) {
     let shapes: Vec<Polygon<f64>> = openings.iter().map(|one| one.polygon.clone()).collect();
-    let paint = sides(&shapes);
     let mut ties = Vec::new();
-    for eye in eyes(&shapes, rules.join) {
-        let mut edge = eye.exterior().clone();
-        edge.make_cw_winding();
-        ties.extend(Edge::of(&edge, &paint).ties(&paint, &shapes, rules));
+    let inked: Vec<Paint> = openings
+        .iter()
+        .map(|one| Paint {
+            colour: one.colour,
+            polygon: one.polygon.clone(),
+        })
+        .collect();
+    // a numeral in its cell's eye closes nothing, near as it stands to the band
+    for part in parts(&inked, rules) {
+        let own: Vec<Polygon<f64>> = part
+            .iter()
+            .filter_map(|at| shapes.get(*at).cloned())
+            .collect();
+        let sides = sides(&own);
+        for eye in eyes(&own, rules.join) {
+            let mut edge = eye.exterior().clone();
+            edge.make_cw_winding();
+            ties.extend(Edge::of(&edge, &sides).ties(&sides, &own, rules));
+        }
     }
     if ties.is_empty() {
         return (openings, ties);
@@ -72,6 +87,8 @@ struct Edge {
     long: f64,
     /// Numbers of the places in the middle of a joint.
     joints: Vec<usize>,
+    /// Metres of the edge that no paint bounds.
+    neck: f64,
 }
 
 impl Edge {
@@ -95,6 +112,7 @@ impl Edge {
         let bare: Vec<bool> = places.iter().map(|at| off(*at, paint) > AT_PAINT).collect();
         Edge {
             joints: middles(&bare),
+            neck: bare.iter().filter(|bare| **bare).count() as f64 * step,
             places,
             step,
             round,
@@ -104,6 +122,10 @@ impl Edge {
 
     /// The ties that are missing.
     fn ties(&self, paint: &[[Coord<f64>; 2]], shapes: &[Polygon<f64>], rules: &Rules) -> Vec<Tie> {
+        // ground that one neck holds is a tongue, not an island, where it is short enough
+        if self.joints.len() == 1 && self.long <= rules.tongue * self.neck {
+            return Vec::new();
+        }
         let count = self.places.len();
         let [short, long] = rules.tie_count;
         let wanted = if self.long > rules.tie_long {
@@ -138,7 +160,7 @@ impl Edge {
             let slack = if held.is_empty() {
                 count / 2
             } else {
-                (0.2 * gap / parts / self.step) as usize
+                ((0.2 * gap / parts / self.step) as usize).min(count / 2)
             };
             let Some((place, tie)) = self.narrowest(aim, slack, &held, paint, shapes, rules) else {
                 break;
@@ -213,11 +235,8 @@ impl Edge {
         for tried in 0..=2 * TRIED {
             // the wanted place first, then one to each side in turn
             let by = tried.div_ceil(2) * slack / TRIED;
-            let place = if tried % 2 == 0 {
-                aim + by
-            } else {
-                aim + count - by.min(count)
-            } % count;
+            let ahead = if tried % 2 == 0 { by } else { count - by };
+            let place = (aim + ahead) % count;
             let near = held.iter().any(|at| {
                 let apart = at.abs_diff(place);
                 apart.min(count - apart) < clear
@@ -275,6 +294,8 @@ fn leaves(
     shapes: &[Polygon<f64>],
 ) -> Option<f64> {
     use geo::{Contains, Point};
+    // from the bare ground on, clear of the edge that the place lies on
+    let from = from - ahead * STEP;
     let mut met: Vec<f64> = paint
         .iter()
         .filter_map(|[a, b]| {
@@ -299,7 +320,7 @@ fn leaves(
         let next = met.get(index + 1).map_or(at + 2.0 * REACH, |next| *next);
         let after = painted((at + next) / 2.0);
         if wet && !after {
-            return Some(*at);
+            return Some(at - STEP);
         }
         wet = wet || after;
     }

@@ -159,6 +159,10 @@ pub struct Rules {
     /// Of the outline.
     pub tie_share: f64,
     pub kerf: f64,
+    /// Sides of a sheet after trimming.
+    pub sheet: [f64; 2],
+    /// Least gap of two parts on a sheet.
+    pub part_gap: f64,
     pub margin: f64,
     /// Longest side of a panel: what two people carry, and what a trimmed sheet gives.
     pub longest: f64,
@@ -190,10 +194,14 @@ impl Rules {
             [short, long] => [*short as usize, *long as usize],
             _ => [0; 2],
         };
-        let narrow = ledger
-            .list(key::SHEET)
-            .iter()
-            .fold(f64::INFINITY, |a, b| a.min(*b));
+        let sheet = match ledger.list(key::SHEET) {
+            [a, b] => [*a, *b].map(|side| side - 2.0 * size(key::TRIM)),
+            _ => [f64::NAN; 2],
+        };
+        let wander = match setting.tool {
+            Tool::Jigsaw => size(key::WANDER_JIGSAW),
+            Tool::Knife | Tool::Laser | Tool::Router => 0.0,
+        };
         Rules {
             thickness,
             tie: tie.max(size(key::TIE_THICK) * thickness),
@@ -203,12 +211,14 @@ impl Rules {
             tie_long: size(key::TIE_LONG),
             tie_share: size(key::TIE_SHARE),
             kerf: setting.tool.kerf(ledger),
+            sheet,
+            part_gap: setting.tool.kerf(ledger) + size(key::PART_GAP),
             margin: size(match setting.applied {
                 Applied::Roller => key::MARGIN_ROLLER,
                 Applied::Brush => key::MARGIN_BRUSH,
                 Applied::Spray => key::MARGIN_SPRAY,
             }),
-            longest: size(key::CARRY).min(narrow - 2.0 * size(key::TRIM)),
+            longest: size(key::CARRY).min(sheet[0]).min(sheet[1]),
             overlap: size(key::OVERLAP),
             panels: size(key::PANELS) as usize,
             hole: size(key::HOLE),
@@ -217,7 +227,8 @@ impl Rules {
             stroke_slim: size(key::STROKE_SLIM),
             solid: size(key::SOLID),
             least: size(key::LEAST),
-            web: size(key::WEB),
+            // cut from both sides by a tool that wanders
+            web: size(key::WEB) + 2.0 * wander,
             join: JOIN * size(key::JOINT),
             glyph: [size(key::CAP), size(key::TIE)],
         }

@@ -123,6 +123,14 @@ fn eye_round(shapes: &MultiPolygon<f64>, at: Coord<f64>) -> bool {
     })
 }
 
+/// The motifs that some shapes would be, each on its own.
+pub(crate) fn parts(paint: &[Paint], rules: &Rules) -> Vec<Group> {
+    let all = joined(paint, (0..paint.len()).collect(), rules.join, |_, _| true);
+    all.into_iter()
+        .flat_map(|group| apart_from_eyes(paint, group, rules))
+        .collect()
+}
+
 /// What stands in eyes parts from what is round them.
 fn apart_from_eyes(paint: &[Paint], group: Group, rules: &Rules) -> Vec<Group> {
     let (inner, outer): (Group, Group) = group

@@ -34,7 +34,7 @@ pub(crate) fn notes(made: &Stencils, setting: &Setting, rules: &Rules) -> Vec<No
     let falls = weak(Weakness::Falls);
     if !falls.is_empty() {
         notes.push(
-            Note::error(None, msg!("stencil-falls", stencils = falls))
+            Note::warning(None, msg!("stencil-falls", stencils = falls))
                 .mend(msg!("stencil-falls-mend")),
         );
     }

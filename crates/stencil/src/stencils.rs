@@ -191,9 +191,7 @@ impl Draft {
         setting: &Setting,
         rules: &Rules,
     ) -> Stencil {
-        let shapes: Vec<Polygon<f64>> = self.paint.iter().map(|(_, one)| one.clone()).collect();
-        let whole: f64 = shapes.iter().map(outline).sum();
-        let openings = self
+        let untied: Vec<Opening> = self
             .paint
             .iter()
             .map(|(colour, polygon)| Opening {
@@ -201,7 +199,7 @@ impl Draft {
                 polygon: polygon.clone(),
             })
             .collect();
-        let (openings, ties) = tied(openings, rules);
+        let (openings, ties) = tied(untied.clone(), rules);
         let openings: Vec<Opening> = openings
             .into_iter()
             .map(|one| Opening {
@@ -211,7 +209,7 @@ impl Draft {
             .collect();
         let board = plate(room, rules);
         let board = moved(&board.to_polygon(), settled);
-        let mut weak = weak(&board, &openings, &ties, whole, rules);
+        let mut weak = weak(&board, &untied, &openings, &ties, rules);
         let panels = panels(&id, room, counts(room, rules), &openings, self.front, rules);
         for panel in &panels {
             let open: Vec<Polygon<f64>> = panel

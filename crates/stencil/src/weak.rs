@@ -4,17 +4,17 @@ use geo::{BooleanOps, BoundingRect, Centroid, Coord, MultiPolygon, Polygon, Simp
 
 use crate::material::Rules;
 use crate::result::{Opening, Tie, Weak, Weakness};
-use crate::shape::{apart, grown, roughly_grown, strip};
+use crate::shape::{apart, grown, outline, roughly_grown, strip};
 
 /// Metres: rounding to 1e-6 m moves each of two edges, and rounded corners lie 2e-5 off.
 const SLACK: f64 = 1e-4;
 
-/// All that is weak in a plate.
+/// All that is weak in a plate, of whose openings some have been tied.
 pub(crate) fn weak(
     plate: &Polygon<f64>,
+    untied: &[Opening],
     openings: &[Opening],
     ties: &[Tie],
-    whole: f64,
     rules: &Rules,
 ) -> Vec<Weak> {
     let mut found = Vec::new();
@@ -34,8 +34,10 @@ pub(crate) fn weak(
             found.extend(at(Weakness::Kerf, &opening.polygon, rules.kerf));
         }
     }
-    found.extend(webs(openings, rules));
+    // added ties are as broad as they must be
+    found.extend(webs(untied, rules));
     found.extend(tongue(plate, openings, rules));
+    let whole: f64 = untied.iter().map(|one| outline(&one.polygon)).sum();
     let tied: f64 = ties.iter().map(|tie| tie.width).sum();
     if tied > rules.tie_share * whole
         && let Some(tie) = ties.first()

@@ -329,4 +329,6 @@ fn a_tool_that_does_not_suit_is_told() {
             .any(|note| note.what.key == "stencil-tool-unfit")
     );
     assert!(cut(&[of("brook")], &SETTING).notes.is_empty());
+    // ties of 12 mm are what solid polyethylene wants
+    assert!(cut(&[of("court")], &SETTING).notes.is_empty());
 }

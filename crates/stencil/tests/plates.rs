@@ -488,3 +488,38 @@ fn odd_shapes_come_to_no_harm() {
     );
     assert_eq!(cut(&[of("court")], &SETTING).value.stencils[0].id, "S01");
 }
+
+/// building.md, section 5: a sheet of 1219.2 x 2438.4 mm trimmed by 10 mm a side, parts a
+/// kerf and 5 mm apart, a jigsaw that wanders 1.5 mm (common practice, no source).
+#[test]
+fn a_sheet_is_trimmed_and_a_jigsaw_wants_broader_webs() {
+    let ledger = common::ledger();
+    let rules = |material, tool| {
+        let setting = Setting {
+            material,
+            tool,
+            ..SETTING
+        };
+        Rules::of(&setting, &ledger)
+    };
+    let router = rules(Material::SolidPe, Tool::Router);
+    let near = |ours: f64, wanted: f64| (ours - wanted).abs() < 1e-12;
+    assert!(near(router.sheet[0], 1.1992) && near(router.sheet[1], 2.4184));
+    assert!(near(router.longest, 1.1992) && near(router.part_gap, 0.011));
+    assert!(near(router.web, 0.015));
+    let jigsaw = rules(Material::Hardboard, Tool::Jigsaw);
+    assert!(near(jigsaw.web, 0.018) && near(jigsaw.tie, 0.015));
+    // five thicknesses bind where they are more than the material's own tie
+    for (material, tie) in [
+        (Material::Card, 0.010),
+        (Material::Film, 0.008),
+        (Material::Fluted, 0.020),
+        (Material::SolidPe, 0.012),
+    ] {
+        assert!(near(rules(material, Tool::Knife).tie, tie), "{material:?}");
+    }
+    let mut ledger = common::ledger();
+    let thick = ledger.replace("stencil.solid-pe-thickness", &[0.0032]);
+    assert_eq!(thick, Ok(()));
+    assert!(near(Rules::of(&SETTING, &ledger).tie, 0.016));
+}
