@@ -9,7 +9,7 @@ use crate::seats::{FREE, Seats};
 use crate::vary;
 
 /// A child alone at a station costs as much as this much practice less, minutes.
-const ALONE: f64 = 0.25;
+const ALONE: f64 = 0.5;
 
 /// An exchange that loses so many minutes is taken once in e times at the start; the heat
 /// falls to nothing along a parabola (found best of a few on the generated classes).
