@@ -40,8 +40,7 @@ def group_most(age):
 def outings(children, staff, area):
     ages = sorted(child["age"] for child in children)
     for parts in range(1, len(ages) + 1):
-        cut = [part * len(ages) // parts for part in range(parts + 1)]
-        groups = [ages[a:b] for a, b in zip(cut, cut[1:])]
+        groups = [ages[part::parts] for part in range(parts)]
         if all(sum(1 / ratio(a) for a in g) <= staff + 1e-9 and len(g) <= area // 7 for g in groups):
             return parts
     return 0

@@ -9,7 +9,7 @@ use crate::seats::{FREE, Seats};
 use crate::vary;
 
 /// A child alone at a station costs as much as this much practice less, minutes.
-const ALONE: f64 = 0.25;
+const ALONE: f64 = 0.5;
 
 /// An exchange that loses so many minutes is taken once in e times at the start; the heat
 /// falls to nothing along a parabola (found best of a few on the generated classes).
@@ -39,15 +39,19 @@ struct Search<'a> {
     chance: Chance,
     heat: f64,
     least: f64,
+    /// Weight of all that is wished for beside practice.
+    wishes: f64,
 }
 
 /// Improves the planned slots of one outing. With `least` above 0 no exchange is taken that
-/// gains less, minutes, and none that loses.
+/// gains less, minutes, and none that loses. `wishes` weighs what is wished for beside
+/// practice: company, other pairs, even weeks.
 pub(crate) fn exchange(
     frame: &Frame,
     seats: &mut Seats,
     per_seat: u32,
     least: f64,
+    wishes: f64,
     chance: Chance,
 ) -> Exchanged {
     let slots: Vec<usize> = (0..frame.all_slots())
@@ -60,6 +64,7 @@ pub(crate) fn exchange(
     }
     let mut search = Search::new(frame, seats, slots, chance);
     search.least = least;
+    search.wishes = wishes;
     let mut best = (search.sum(), search.seats.clone());
     for _ in 0..tries {
         if least == 0.0 {
@@ -118,6 +123,7 @@ impl<'a> Search<'a> {
             chance,
             heat: 0.0,
             least: 0.0,
+            wishes: 1.0,
         }
     }
 
@@ -131,9 +137,9 @@ impl<'a> Search<'a> {
         let even: f64 = std::iter::zip(&self.seats.kids, &self.weeks)
             .flat_map(|(kid, weeks)| weeks.iter().map(|got| even(self.frame, *kid, got)))
             .sum();
-        self.value.iter().sum::<f64>() + even
-            - ALONE * alone.count() as f64
-            - vary::PAIR * f64::from(vary::pairs(self.frame, self.seats))
+        let pairs = f64::from(vary::pairs(self.frame, self.seats));
+        let beside = even - ALONE * alone.count() as f64 - vary::PAIR * pairs;
+        self.value.iter().sum::<f64>() + self.wishes * beside
     }
 
     fn alone(&self, slot: usize) -> f64 {
@@ -151,11 +157,12 @@ impl<'a> Search<'a> {
     fn judge(&mut self, slot: usize, moves: &[(usize, u16)]) -> bool {
         let frame = self.frame;
         let olds: Vec<u16> = moves.iter().map(|it| self.seats.form[it.0][slot]).collect();
-        let mut gain = self.alone(slot) + self.pairs(slot, moves);
+        let mut beside = self.alone(slot) + self.pairs(slot, moves);
         for (kid, form) in moves {
             self.seats.seat(frame, *kid, slot, *form);
         }
-        gain -= self.alone(slot) + self.pairs(slot, moves);
+        beside -= self.alone(slot) + self.pairs(slot, moves);
+        let mut gain = self.wishes * beside;
         let mut may = self.seats.open[slot] <= frame.at_once
             && moves.iter().all(|it| self.seats.changes(frame, it.0, slot));
         let per_week = frame.sittings.len() / frame.weeks.max(1);
@@ -171,7 +178,8 @@ impl<'a> Search<'a> {
                 let child = self.seats.kids[*kid];
                 let value = frame.value(child, &total);
                 gain += value - self.value[*kid];
-                gain += even(frame, child, &now) - even(frame, child, &self.weeks[*kid][week]);
+                let due = even(frame, child, &now) - even(frame, child, &self.weeks[*kid][week]);
+                gain += self.wishes * due;
                 after.push((now, total, value));
             }
             may = gain >= self.least

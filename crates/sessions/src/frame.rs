@@ -414,8 +414,9 @@ fn openings(programme: &Programme, child: usize, lead: u32) -> Vec<(Skill, u32)>
     settled
 }
 
-/// The class by age, cut into as few parts of like weight as ratio and yard allow; none
-/// where nobody may be out.
+/// The class dealt out by age into as few parts as ratio and yard allow, so that each has all
+/// ages and no figure that suits one age has all who want it in one outing; none where nobody
+/// may be out.
 fn outings(programme: &Programme, ledger: &Ledger) -> Vec<Vec<usize>> {
     let children = &programme.children;
     let adults = f64::from(programme.week.staff);
@@ -426,10 +427,7 @@ fn outings(programme: &Programme, ledger: &Ledger) -> Vec<Vec<usize>> {
     order.sort_by(|a, b| children[*a].age.total_cmp(&children[*b].age).then(a.cmp(b)));
     for parts in 1..=children.len() {
         let mut outings: Vec<Vec<usize>> = (0..parts)
-            .map(|part| {
-                let at = |part: usize| part * order.len() / parts;
-                order[at(part)..at(part + 1)].to_vec()
-            })
+            .map(|part| order.iter().copied().skip(part).step_by(parts).collect())
             .collect();
         let fits = outings.iter().all(|outing| {
             let need: f64 = outing.iter().map(|child| share(*child)).sum();

@@ -23,6 +23,12 @@ use crate::why::{MISSED, why};
 /// ready for what was planned.
 const WORTH_CHANGING: f64 = 0.1;
 
+/// Further from the bound than this share of it, the seats are exchanged again.
+const FAR: f64 = 0.025;
+
+/// What weight the wishes beside practice keep then.
+const WISHES_LEFT: f64 = 0.2;
+
 /// Plans the weeks.
 ///
 /// # Errors
@@ -113,15 +119,29 @@ fn arrange(
         ..Effort::default()
     };
     let least = before.map_or(0.0, |_| WORTH_CHANGING);
-    let worked: Vec<Exchanged> = seated
+    let mut worked: Vec<Exchanged> = seated
         .par_iter_mut()
         .enumerate()
         .map(|(number, seats)| {
             deal(&frame, seats, &bound.aim);
             let chance = Chance::stream(programme.seed, number as u64);
-            exchange(&frame, seats, programme.work.exchanges, least, chance)
+            exchange(&frame, seats, programme.work.exchanges, least, 1.0, chance)
         })
         .collect();
+    let far = bound.worth - worth(&frame, &seated) > FAR * bound.worth;
+    if far && before.is_none() {
+        // Whole groups are hard to come by here: practice goes before what is wished for.
+        let again: Vec<Exchanged> = seated
+            .par_iter_mut()
+            .enumerate()
+            .map(|(number, seats)| {
+                let chance = Chance::stream(programme.seed, (1 << 16) + number as u64);
+                let many = programme.work.exchanges.saturating_mul(2);
+                exchange(&frame, seats, many, least, WISHES_LEFT, chance)
+            })
+            .collect();
+        worked.extend(again);
+    }
     let mut plan = read(programme, &frame, &seated, before, &bound, ledger);
     plan.effort = worked.iter().fold(effort, |effort, done| Effort {
         tried: effort.tried + done.tried,
@@ -130,6 +150,21 @@ fn arrange(
     });
     let notes = say::notes(programme, &plan, ledger);
     Ok(Noted { value: plan, notes })
+}
+
+/// Worth of all practice, minutes.
+fn worth(frame: &Frame, seated: &[Seats]) -> f64 {
+    let mut used = vec![0.0; frame.forms_of.len()];
+    let mut all = 0.0;
+    for seats in seated {
+        for (at, kid) in seats.kids.iter().enumerate() {
+            let weeks: Vec<Got> = (0..frame.weeks)
+                .map(|week| seats.week(frame, at, week, &mut used))
+                .collect();
+            all += frame.value(*kid, &sum(&weeks));
+        }
+    }
+    all
 }
 
 /// Seats the children as they were, where that may still be.

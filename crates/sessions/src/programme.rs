@@ -136,7 +136,7 @@ impl Default for Work {
     fn default() -> Work {
         Work {
             rounds: 40,
-            exchanges: 400,
+            exchanges: 600,
         }
     }
 }

@@ -138,8 +138,8 @@ pub enum Why {
 pub struct Stale {
     /// Child minutes beyond a week's first stretch on one figure, which count less.
     pub minutes: f64,
-    /// Visits that follow a visit of the same child to the same station in one session, or
-    /// would pass the time after which the task should change: none are planned.
+    /// Slots of children who stay at a station past the time after which the task should
+    /// change: none are planned.
     pub runs: u32,
     /// Times that a child goes from one to another of the same two stations in two sessions
     /// running.

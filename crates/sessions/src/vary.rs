@@ -8,7 +8,7 @@ use crate::schedule::{Group, Seat, Session, State};
 use crate::seats::{FREE, Seats};
 
 /// A repeated pair is as bad as this much practice less, minutes.
-pub(crate) const PAIR: f64 = 0.15;
+pub(crate) const PAIR: f64 = 0.2;
 
 /// Times that a child goes between the same two stations in two sessions running.
 pub(crate) fn pairs(frame: &Frame, seats: &Seats) -> u32 {

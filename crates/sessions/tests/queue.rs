@@ -1,6 +1,11 @@
 //! Waiting: the closed forms against other ways to the same, and the simulated track against
 //! the closed forms where they hold.
 
+#![allow(
+    clippy::expect_used,
+    reason = "clippy knows test functions, but not the helpers beside them"
+)]
+
 use chance::Chance;
 use sessions::Play;
 use sessions::queue;

@@ -1,5 +1,10 @@
 //! The simulated sessions against the plan's averages and against their own laws.
 
+#![allow(
+    clippy::expect_used,
+    reason = "clippy knows test functions, but not the helpers beside them"
+)]
+
 mod common;
 
 use chance::Chance;
