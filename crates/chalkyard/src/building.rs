@@ -27,8 +27,6 @@ pub struct Built {
     pub sheets: Vec<cutfile::Sheet>,
     /// Area of the plates as a share of each sheet.
     pub densities: Vec<f64>,
-    /// What is painted, for the shop.
-    pub job: paint::Job,
     /// What is bought.
     pub shopping: paint::Shopping,
     /// What the years cost.
@@ -86,7 +84,6 @@ pub fn build(walked: &Surveyed, laid: &[(&str, &Figure)], notes: &mut Vec<Note>)
         stencils,
         sheets,
         densities,
-        job,
         shopping,
         upkeep,
         crew,
@@ -335,6 +332,8 @@ fn work(
             .copied()
             .unwrap_or_else(|| paint::coats(colour, job.shade, &project.ledger))
     };
+    let sets = sets(stencils, laid.len());
+    let groups = bound_together(&sets, stencils.stencils.len());
     let markings = laid
         .iter()
         .zip(&job.painted)
@@ -347,7 +346,7 @@ fn work(
                 outline,
                 primed: 0.0,
                 key_points: painted.key_points,
-                pieces: pieces(stencils, number, &coats),
+                pieces: pieces(&sets, &groups, stencils, number, &coats),
             }
         })
         .collect();
@@ -366,6 +365,7 @@ fn work(
     });
     crew::Job {
         markings,
+        // the first plate of those that are bound together stands for all of them
         stencils: stencils
             .stencils
             .iter()
@@ -395,29 +395,103 @@ fn work(
     }
 }
 
-/// A marking's paint, plate by plate, then what is taped, colour by colour.
-fn pieces(stencils: &Stencils, marking: usize, coats: &impl Fn(Colour) -> u32) -> Vec<crew::Piece> {
-    let mut pieces = Vec::new();
-    for (number, one) in stencils.stencils.iter().enumerate() {
-        let placed = one
-            .uses
-            .iter()
-            .filter(|used| used.marking == marking)
-            .count() as u32;
-        for colour in one.colours.iter().filter(|_| placed > 0) {
-            let openings = one.openings.iter().filter(|open| open.colour == *colour);
-            let area: f64 = openings.map(|open| open.polygon.unsigned_area()).sum();
-            pieces.push(crew::Piece {
-                colour: *colour,
-                area: area * f64::from(placed),
-                coats: coats(*colour),
-                way: Way::Stencil {
-                    stencil: number,
-                    placed,
-                },
-            });
+/// Plates that are laid in one go, for one colour of one marking.
+struct Set {
+    marking: usize,
+    colour: Colour,
+    plates: Vec<usize>,
+    placed: u32,
+    area: f64,
+}
+
+/// A set has no more than so many placings, if it has more than one plate: a team is done
+/// with it within some two hours, and others can work beside it.
+const PLACINGS: u32 = 8;
+
+/// By marking and colour, plate by plate.
+fn sets(stencils: &Stencils, markings: usize) -> Vec<Set> {
+    let mut sets: Vec<Set> = Vec::new();
+    for marking in 0..markings {
+        let first = sets.len();
+        for (number, one) in stencils.stencils.iter().enumerate() {
+            let uses = one.uses.iter().filter(|used| used.marking == marking);
+            let placed = uses.count() as u32;
+            for colour in one.colours.iter().filter(|_| placed > 0) {
+                let openings = one.openings.iter().filter(|open| open.colour == *colour);
+                let area: f64 = openings.map(|open| open.polygon.unsigned_area()).sum();
+                let room = sets[first..]
+                    .iter_mut()
+                    .find(|set| set.colour == *colour && set.placed + placed <= PLACINGS);
+                match room {
+                    Some(set) => {
+                        set.plates.push(number);
+                        set.placed += placed;
+                        set.area += area * f64::from(placed);
+                    }
+                    None => sets.push(Set {
+                        marking,
+                        colour: *colour,
+                        plates: vec![number],
+                        placed,
+                        area: area * f64::from(placed),
+                    }),
+                }
+            }
         }
     }
+    sets
+}
+
+/// Plates that cannot be in two teams' hands at once: sets that share one are bound together.
+fn bound_together(sets: &[Set], plates: usize) -> Vec<usize> {
+    let mut group: Vec<usize> = (0..plates).collect();
+    loop {
+        let mut changed = false;
+        for set in sets {
+            let least = set
+                .plates
+                .iter()
+                .filter_map(|plate| group.get(*plate))
+                .min();
+            let Some(least) = least.copied() else {
+                continue;
+            };
+            for plate in &set.plates {
+                if group[*plate] != least {
+                    group[*plate] = least;
+                    changed = true;
+                }
+            }
+        }
+        if !changed {
+            return group;
+        }
+    }
+}
+
+/// A marking's paint: its sets of plates, then what is taped, colour by colour.
+fn pieces(
+    sets: &[Set],
+    groups: &[usize],
+    stencils: &Stencils,
+    marking: usize,
+    coats: &impl Fn(Colour) -> u32,
+) -> Vec<crew::Piece> {
+    let mut pieces: Vec<crew::Piece> = sets
+        .iter()
+        .filter(|set| set.marking == marking)
+        .filter_map(|set| {
+            Some(crew::Piece {
+                colour: set.colour,
+                area: set.area,
+                coats: coats(set.colour),
+                way: Way::Stencil {
+                    stencil: *groups.get(*set.plates.first()?)?,
+                    placed: set.placed,
+                },
+            })
+        })
+        .collect();
     let mut colours: Vec<Colour> = taped(stencils, marking).map(|taped| taped.colour).collect();
     colours.sort();
     colours.dedup();

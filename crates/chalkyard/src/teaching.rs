@@ -19,8 +19,6 @@ use crate::verbs::plan::Told;
 pub struct Taught {
     /// Children one by one: their codes.
     pub codes: Vec<String>,
-    /// Number of each in the class.
-    pub of_class: Vec<usize>,
     /// What was asked.
     pub programme: Programme,
     /// Who is where when.
@@ -112,7 +110,6 @@ pub fn teach(
     );
     Ok(Some(Taught {
         codes,
-        of_class,
         programme,
         plan,
         forecast,

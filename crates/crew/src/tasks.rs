@@ -197,7 +197,7 @@ impl Maker<'_> {
             }
             self.link(before, made);
             before = Some((made, recoat));
-            coats.push((piece.colour, made));
+            coats.push(made);
         }
         coats
     }

@@ -136,7 +136,7 @@ pub fn plan(asked: &Plan, manner: Manner) -> Result<Outcome, Fault> {
             .as_ref()
             .and_then(|taught| papers::sessions(project, taught)),
     );
-    outputs.extend(screens::pages(project, &class, &planned, &told));
+    outputs.extend(screens::pages(project, yard, &class, &planned, &told));
     telling.notes(&notes);
     if let Err(fault) = write(dir, &outputs) {
         telling.notes(&[fault.note()]);

@@ -153,6 +153,11 @@ impl Manuscript {
         self.tab(columns, rows, ", gap: 0.3 * row");
     }
 
+    /// The same as small as notes are, for many columns.
+    pub fn dense(&mut self, columns: &[Column], rows: &[Vec<String>]) {
+        self.tab(columns, rows, ", size: note, gap: 0.3 * row");
+    }
+
     fn tab(&mut self, columns: &[Column], rows: &[Vec<String>], manner: &str) {
         let widths: Vec<String> = columns
             .iter()

@@ -35,14 +35,14 @@ pub struct Building {
 }
 
 impl Building {
-    /// The usual: a crew of volunteers with knives, fluted sheets and rollers.
+    /// The usual: a crew of volunteers with knives, sheets of polyethylene and rollers.
     pub fn usual(units: Units, ledger: &Ledger) -> Building {
         let whole = |key, most| ledger.number(key).round().clamp(1.0, most) as u32;
         Building {
             people: whole(fig::PEOPLE, MOST_PEOPLE),
             days: whole(fig::DAYS, MOST_DAYS),
             hours: [fig::FROM, fig::UNTIL].map(|key| ledger.number(key)),
-            material: Material::Fluted,
+            material: Material::SolidPe,
             tool: Tool::Knife,
             applied: Applied::Roller,
             turn_over: TurnOver::Never,

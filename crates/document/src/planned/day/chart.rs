@@ -106,10 +106,22 @@ fn what(sheet: &Sheet, planned: &Planned, build: &Build, task: &Task) -> String 
     let name = marking.map_or_else(String::new, |(marking, _)| {
         words::marking(sheet, marking, planned.candidate(marking))
     });
-    let stencil = task
-        .stencil
-        .and_then(|number| build.stencils.stencils.get(number))
-        .map_or("", |one| one.id.as_str());
+    let plates: Vec<String> = build
+        .stencils
+        .stencils
+        .iter()
+        .filter(|_| task.stencil.is_some())
+        .filter(|one| {
+            task.colour
+                .is_some_and(|colour| one.colours.contains(&colour))
+        })
+        .filter(|one| {
+            one.uses
+                .iter()
+                .any(|used| Some(used.marking) == task.marking)
+        })
+        .map(|one| one.id.clone())
+        .collect();
     let colour = task
         .colour
         .map_or_else(String::new, |colour| sheet.word(painter::paint_key(colour)));
@@ -120,8 +132,8 @@ fn what(sheet: &Sheet, planned: &Planned, build: &Build, task: &Task) -> String 
             name = name,
             colour = colour,
             coat = u64::from(task.coat),
-            through = stencil,
-            any = if stencil.is_empty() { "no" } else { "yes" },
+            any = if plates.is_empty() { "no" } else { "yes" },
+            through = plates,
         )),
         _ => sheet.say(msg!(
             "day-task",

@@ -83,6 +83,10 @@ fn this_week(
         game.and_then(|game| game.text(sheet.language.tag()))
             .map_or_else(|| name.to_owned(), |text| text.title.clone())
     };
+    let stations: Vec<&str> = planned
+        .markings()
+        .map(|(marking, _)| marking.name.as_str())
+        .collect();
     let mut rows = Vec::new();
     for session in teach.sessions.iter().filter(|one| one.week == week) {
         let turn = if teach.outings.len() > 1 {
@@ -95,47 +99,66 @@ fn this_week(
             session.session.to_string()
         };
         if session.slots.is_empty() {
-            let lost = sheet.word("weeks-lost");
-            rows.push(vec![turn.clone(), String::new(), lost, String::new()]);
+            rows.push((turn, String::new(), vec![sheet.word("weeks-lost")]));
+            continue;
         }
         for (slot, groups) in session.slots.iter().enumerate() {
-            for (number, group) in groups.iter().enumerate() {
-                let children: Vec<String> = group
-                    .children
-                    .iter()
-                    .map(|seat| seat.child.clone())
-                    .collect();
-                let play = match &group.game {
-                    Some(game) => title(game),
-                    None => suits::gait_words(sheet, &group.gait),
-                };
-                rows.push(vec![
-                    if slot + number == 0 {
-                        turn.clone()
-                    } else {
-                        String::new()
-                    },
-                    if number == 0 {
-                        (slot + 1).to_string()
-                    } else {
-                        String::new()
-                    },
-                    format!("{}: {play}", marking_name(sheet, planned, &group.marking)),
-                    children.join(", "),
-                ]);
-            }
+            let cells = stations
+                .iter()
+                .map(|station| {
+                    let here = groups.iter().filter(|group| group.marking == *station);
+                    let told = here.map(|group| {
+                        let children: Vec<&str> = group
+                            .children
+                            .iter()
+                            .map(|seat| seat.child.as_str())
+                            .collect();
+                        let play = match &group.game {
+                            Some(game) => title(game),
+                            None => suits::gait_words(sheet, &group.gait),
+                        };
+                        format!("{play}: {}", children.join(", "))
+                    });
+                    told.collect::<Vec<_>>().join("; ")
+                })
+                .collect();
+            let first = if slot == 0 {
+                turn.clone()
+            } else {
+                String::new()
+            };
+            rows.push((first, (slot + 1).to_string(), cells));
         }
     }
-    paper.sentences(
-        &[
+    let heads: Vec<String> = stations
+        .iter()
+        .map(|station| marking_name(sheet, planned, station))
+        .collect();
+    // a page holds so many stations side by side
+    for (at, heads) in heads.chunks(SIDE_BY_SIDE).enumerate() {
+        let mut columns = vec![
             Column::words(sheet.word("weeks-column-session")),
             Column::words(sheet.word("weeks-column-slot")),
-            Column::prose(sheet.word("weeks-column-where"), 4),
-            Column::prose(sheet.word("weeks-column-who"), 5),
-        ],
-        &rows,
-    );
+        ];
+        columns.extend(heads.iter().map(|head| Column::prose(head.clone(), 1)));
+        let rows: Vec<Vec<String>> = rows
+            .iter()
+            .map(|(turn, slot, cells)| {
+                let mut row = vec![turn.clone(), slot.clone()];
+                let from = at * SIDE_BY_SIDE;
+                row.extend(
+                    (from..from + heads.len())
+                        .map(|cell| cells.get(cell).cloned().unwrap_or_default()),
+                );
+                row
+            })
+            .collect();
+        paper.dense(&columns, &rows);
+    }
 }
+
+/// Stations beside one another on a page.
+const SIDE_BY_SIDE: usize = 5;
 
 /// How long children wait, by station.
 fn waiting(paper: &mut Manuscript, sheet: &Sheet, planned: &Planned, teach: &Teach) {
