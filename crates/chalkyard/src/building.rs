@@ -397,6 +397,8 @@ fn work(
 
 /// Plates that are laid in one go, for one colour of one marking.
 struct Set {
+    /// Whether other markings want its one plate, too.
+    shared: bool,
     marking: usize,
     colour: Colour,
     plates: Vec<usize>,
@@ -419,9 +421,14 @@ fn sets(stencils: &Stencils, markings: usize) -> Vec<Set> {
             for colour in one.colours.iter().filter(|_| placed > 0) {
                 let openings = one.openings.iter().filter(|open| open.colour == *colour);
                 let area: f64 = openings.map(|open| open.polygon.unsigned_area()).sum();
-                let room = sets[first..]
-                    .iter_mut()
-                    .find(|set| set.colour == *colour && set.placed + placed <= PLACINGS);
+                // a plate that other markings want too goes from hand to hand by itself
+                let shared = one.uses.iter().any(|used| used.marking != marking);
+                let room = sets[first..].iter_mut().find(|set| {
+                    !shared
+                        && !set.shared
+                        && set.colour == *colour
+                        && set.placed + placed <= PLACINGS
+                });
                 match room {
                     Some(set) => {
                         set.plates.push(number);
@@ -429,6 +436,7 @@ fn sets(stencils: &Stencils, markings: usize) -> Vec<Set> {
                         set.area += area * f64::from(placed);
                     }
                     None => sets.push(Set {
+                        shared,
                         marking,
                         colour: *colour,
                         plates: vec![number],

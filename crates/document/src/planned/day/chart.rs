@@ -106,11 +106,25 @@ fn what(sheet: &Sheet, planned: &Planned, build: &Build, task: &Task) -> String 
     let name = marking.map_or_else(String::new, |(marking, _)| {
         words::marking(sheet, marking, planned.candidate(marking))
     });
-    let plates: Vec<String> = build
-        .stencils
-        .stencils
+    let all = &build.stencils.stencils;
+    let shared = |one: &::stencil::Stencil| {
+        one.uses
+            .iter()
+            .any(|used| Some(used.marking) != task.marking)
+    };
+    let of_all = task
+        .stencil
+        .and_then(|number| all.get(number))
+        .is_some_and(shared);
+    let plates: Vec<String> = all
         .iter()
-        .filter(|_| task.stencil.is_some())
+        .enumerate()
+        .filter(|(number, one)| match task.stencil {
+            Some(stencil) if of_all => stencil == *number,
+            Some(_) => !shared(one),
+            None => false,
+        })
+        .map(|(_, one)| one)
         .filter(|one| {
             task.colour
                 .is_some_and(|colour| one.colours.contains(&colour))
