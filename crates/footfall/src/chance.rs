@@ -132,12 +132,7 @@ pub(crate) struct Chances<'a> {
 }
 
 impl<'a> Chances<'a> {
-    pub fn new(
-        net: &'a Net,
-        goer: &'a Goer,
-        nodes: &'a Nodes,
-        landings: &'a [f64],
-    ) -> Chances<'a> {
+    pub fn new(net: &'a Net, goer: &'a Goer, nodes: &'a Nodes, landings: &'a [f64]) -> Chances<'a> {
         let tables = vec![None; net.spacings.len() * goer.kinds.len()];
         let phi = Phi::new();
         Chances {

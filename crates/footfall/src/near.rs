@@ -46,14 +46,21 @@ pub(crate) fn near<'a>(
             let log = of_start.and_then(|(_, logs)| logs.get(n - 1));
             log.copied().unwrap_or(f64::NEG_INFINITY)
         };
-        if bound.starts().all(|(start, n)| log(start, n) > f64::NEG_INFINITY) {
+        if bound
+            .starts()
+            .all(|(start, n)| log(start, n) > f64::NEG_INFINITY)
+        {
             let live = bound.live(|start, n, _| {
                 let log = log(start, n);
                 log - SPARE * (1.0 - log)
             });
             return net(&live);
         }
-        loss = if loss > 1e6 { f64::INFINITY } else { loss * MORE };
+        loss = if loss > 1e6 {
+            f64::INFINITY
+        } else {
+            loss * MORE
+        };
     }
 }
 

@@ -33,13 +33,19 @@ pub(crate) struct Found {
     pub steps: Vec<Step>,
 }
 
-/// Every kept route, by start cell and then n.
-pub(crate) fn routes(net: &Net, goer: &Goer, foot: Option<Side>, landings: &[f64]) -> Vec<Found> {
-    if net.edges.is_empty() || !net.figure.cells.iter().any(|cell| cell.start) {
+/// Every kept route of up to so many flights, by start cell and then n.
+pub(crate) fn routes(
+    net: &Net,
+    goer: &Goer,
+    foot: Option<Side>,
+    landings: &[f64],
+    longest: usize,
+) -> Vec<Found> {
+    if longest == 0 || net.edges.is_empty() || !net.figure.cells.iter().any(|cell| cell.start) {
         return Vec::new();
     }
     let search = Search::new(net, goer, foot, landings);
-    let onward = search.onward();
+    let onward = search.onward(longest);
     let mut found = Vec::new();
     for start in starts(net) {
         for left in 0..onward.len() {
@@ -57,7 +63,7 @@ pub(crate) fn greatest_logs(
     landings: &[f64],
 ) -> Vec<(usize, Vec<f64>)> {
     let search = Search::new(net, goer, foot, landings);
-    let onward = search.onward();
+    let onward = search.onward(goer.model.longest);
     starts(net)
         .map(|start| {
             let most = |layer| {
@@ -76,11 +82,7 @@ fn starts(net: &Net) -> impl Iterator<Item = usize> {
 }
 
 /// How a child may stand on a start cell.
-pub(crate) fn stands(
-    goer: &Goer,
-    cell: &Cell,
-    foot: Option<Side>,
-) -> impl Iterator<Item = Stand> {
+pub(crate) fn stands(goer: &Goer, cell: &Cell, foot: Option<Side>) -> impl Iterator<Item = Stand> {
     let gait = &goer.gait;
     gait.starts(cell.run_up)
         .filter(move |state| gait.stands(*state, foot))
@@ -125,8 +127,7 @@ impl<'a> Search<'a> {
                 net.spacings.iter().map(log_p).collect()
             })
             .collect();
-        let mut turns: Vec<Option<usize>> =
-            (0..net.turns()).map(|place| net.turn(place)).collect();
+        let mut turns: Vec<Option<usize>> = (0..net.turns()).map(|place| net.turn(place)).collect();
         if goer.gait.wheels {
             rule_out_tight_turns(net, goer, &mut turns);
         }
@@ -169,7 +170,7 @@ impl<'a> Search<'a> {
 
     /// `onward()[left][line][edge]`: the greatest log p of what follows the landing of that
     /// line over that edge, with `left` flights still to come and an end cell last.
-    fn onward(&self) -> Vec<Vec<Vec<f64>>> {
+    fn onward(&self, longest: usize) -> Vec<Vec<Vec<f64>>> {
         let (net, gait) = (self.net, &self.goer.gait);
         let ends = gait
             .follows
@@ -191,7 +192,7 @@ impl<'a> Search<'a> {
             })
             .collect();
         let mut layers: Vec<Vec<Vec<f64>>> = vec![ends];
-        for left in 1..self.goer.model.longest {
+        for left in 1..longest {
             let later = &layers[left - 1];
             let layer: Vec<Vec<f64>> = (0..gait.follows.len())
                 .map(|line| self.layer(line, later))

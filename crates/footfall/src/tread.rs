@@ -247,7 +247,7 @@ pub(crate) fn go(
     };
     let nodes = Nodes::of(&goer, true, 1);
     let net = ways.net(&goer, foot, landings);
-    let mut judged = Judged::of(&net, &goer, foot, &nodes, landings);
+    let mut judged = Judged::of(&net, &goer, foot, &nodes, landings, model.longest);
     footfall.pitch = judged.verdict.pitch();
     footfall.chosen = judged.verdict.chosen(HALF_GRID);
     if let Some(place) = judged.verdict.nearest() {
@@ -282,7 +282,8 @@ pub(crate) fn route_taken(
     nodes: &Nodes,
     landings: &[f64],
 ) -> Option<Taken> {
-    let mut judged = Judged::of(net, goer, foot, nodes, landings);
+    let longest = goer.model.longest;
+    let mut judged = Judged::of(net, goer, foot, nodes, landings, longest);
     let chosen = judged
         .verdict
         .nearest()
@@ -318,7 +319,8 @@ pub(crate) fn pitch(
         Some(goer) => {
             let nodes = Nodes::of(&goer, false, stride);
             let net = ways.net(&goer, activity.foot, landings);
-            Judged::of(&net, &goer, activity.foot, &nodes, landings)
+            let longest = longest_heeded(&goer, landings, &nodes);
+            Judged::of(&net, &goer, activity.foot, &nodes, landings, longest)
                 .verdict
                 .pitch()
         }
@@ -330,13 +332,30 @@ pub(crate) fn pitch(
     }
 }
 
+/// Flights of the longest route on cells that a verdict may heed: no contact is likelier than
+/// q A.
+fn longest_heeded(goer: &Goer, landings: &[f64], nodes: &Nodes) -> usize {
+    let q = goer.kinds.iter().map(|kind| kind.q).fold(0.0, f64::max);
+    let p = q * landings.iter().copied().fold(0.0, f64::max);
+    let verdict = Verdict::new(goer.model, nodes);
+    let mut most = 1.0 + 1e-9;
+    (0..goer.model.longest)
+        .take_while(|_| {
+            most *= p;
+            verdict.heeds(most)
+        })
+        .count()
+}
+
 impl<'a> Judged<'a> {
+    /// - `longest`: flights of the longest route on cells that is held
     fn of(
         net: &'a Net,
         goer: &'a Goer,
         foot: Option<Side>,
         nodes: &'a Nodes,
         landings: &'a [f64],
+        longest: usize,
     ) -> Judged<'a> {
         let follows = goer.gait.follows;
         let mut judged = Judged {
@@ -350,7 +369,7 @@ impl<'a> Judged<'a> {
                 .map(|follow| practice(&goer.gait, follow))
                 .collect(),
         };
-        for found in routes(net, goer, foot, landings) {
+        for found in routes(net, goer, foot, landings, longest) {
             judged.on_cells(net, goer, nodes, found);
         }
         for (number, lane) in net.figure.lanes.iter().enumerate() {

@@ -6,7 +6,7 @@ use std::hash::{BuildHasherDefault, Hasher};
 use std::ops::Range;
 
 use children::Side;
-use geo::Coord;
+use geo::{Coord, LineString, Polygon};
 use marking::{Cell, Figure, Outline};
 
 use crate::contact::Goer;
@@ -69,14 +69,20 @@ pub(crate) struct Ways<'a> {
     pub firsts: Vec<Spacing>,
     /// For each cell the first of its shape.
     pub shape_of: Vec<usize>,
-    /// The cells of different shape.
-    pub shapes: Vec<usize>,
+    /// The cells of different shape, each with its outline about its centre in steps of
+    /// [`ALIKE`].
+    pub shapes: Vec<(usize, Outlined)>,
     /// Every turn, where they are few.
     whole: Option<Net<'a>>,
 }
 
 impl<'a> Ways<'a> {
     pub fn of(figure: &'a Figure, model: &Model) -> Ways<'a> {
+        Ways::told_up_to(MANY_TURNS, figure, model)
+    }
+
+    /// The same, told whole up to so many turns.
+    pub fn told_up_to(many: usize, figure: &'a Figure, model: &Model) -> Ways<'a> {
         let cells = &figure.cells;
         let (shape_of, shapes) = shapes(cells);
         let ahead = figure
@@ -117,7 +123,7 @@ impl<'a> Ways<'a> {
             .iter()
             .map(|travel| ways.out[travel.to].len())
             .sum();
-        if turns <= MANY_TURNS {
+        if turns <= many {
             ways.whole = Some(Net::of(&ways, model, |_| true));
         } else {
             ways.tell_nearest();
@@ -346,25 +352,51 @@ impl Travel {
     }
 }
 
+/// An outline about its centre, in steps of [`ALIKE`]: the coordinates of its rings.
+pub(crate) type Outlined = Vec<Vec<[i64; 2]>>;
+
+/// A cell of an outline about its centre.
+pub(crate) fn drawn(cell: &Cell, rings: &Outlined) -> Cell {
+    let mut rings = rings.iter().map(|ring| {
+        let corners = ring.iter().map(|[x, y]| Coord {
+            x: *x as f64 * ALIKE,
+            y: *y as f64 * ALIKE,
+        });
+        LineString::new(corners.collect())
+    });
+    let mut drawn = cell.clone();
+    if let Outline::Polygon(polygon) = &mut drawn.outline {
+        drawn.centre = Coord { x: 0.0, y: 0.0 };
+        let exterior = rings.next().unwrap_or_else(|| LineString::new(Vec::new()));
+        *polygon = Polygon::new(exterior, rings.collect());
+    }
+    drawn
+}
+
 /// For each cell the first of its shape, and the list of these.
-fn shapes(cells: &[Cell]) -> (Vec<usize>, Vec<usize>) {
-    let mut known: BTreeMap<Vec<i64>, usize> = BTreeMap::new();
+fn shapes(cells: &[Cell]) -> (Vec<usize>, Vec<(usize, Outlined)>) {
+    let mut known: BTreeMap<Outlined, usize> = BTreeMap::new();
     let shape_of: Vec<usize> = cells
         .iter()
         .enumerate()
         .map(|(number, cell)| {
-            let key = match &cell.outline {
-                Outline::Disc { radius } => vec![fine(*radius)],
+            let outlined: Outlined = match &cell.outline {
+                Outline::Disc { radius } => vec![vec![[fine(*radius); 2]]],
                 Outline::Polygon(polygon) => std::iter::once(polygon.exterior())
                     .chain(polygon.interiors())
-                    .flat_map(|ring| ring.coords().chain(std::iter::once(&cell.centre)))
-                    .flat_map(|at| [fine(at.x - cell.centre.x), fine(at.y - cell.centre.y)])
+                    .map(|ring| {
+                        let corners = ring.coords().map(|at| *at - cell.centre);
+                        corners.map(|at| [fine(at.x), fine(at.y)]).collect()
+                    })
                     .collect(),
             };
-            *known.entry(key).or_insert(number)
+            *known.entry(outlined).or_insert(number)
         })
         .collect();
-    let mut shapes: Vec<usize> = known.into_values().collect();
+    let mut shapes: Vec<(usize, Outlined)> = known
+        .into_iter()
+        .map(|(outlined, cell)| (cell, outlined))
+        .collect();
     shapes.sort_unstable();
     (shape_of, shapes)
 }
