@@ -17,7 +17,7 @@ use crate::routes::{greatest_logs, lands, stands, travels};
 use crate::ways::{Near, Net, Spacing, Ways};
 
 /// What routes may lose against the bound in the first attempt, in log p.
-const FIRST: f64 = 0.5;
+const FIRST: f64 = 0.15;
 /// Times as much in each attempt that leaves a start and a number of flights without a route.
 const MORE: f64 = 8.0;
 /// Ties and the rounding of long sums, with much to spare: of 1 and of the log.

@@ -325,7 +325,7 @@ impl<'a> Search<'a> {
 /// The greatest sum of two logs. Lanes do not wait for each other; which is greatest does not
 /// hang on the order.
 fn greatest(here: &[f64], later: &[f64]) -> f64 {
-    const LANES: usize = 8;
+    const LANES: usize = 4;
     let take = |best: &mut f64, here: &f64, later: &f64| {
         let log = here + later;
         *best = if log > *best { log } else { *best };

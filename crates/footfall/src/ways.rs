@@ -52,8 +52,8 @@ pub(crate) struct Spacing {
 }
 
 /// A figure of more turns than this is not told whole: each child is told the turns that may
-/// matter to it.
-const MANY_TURNS: usize = 100_000;
+/// matter to it, which is sooner from some twenty spots of a free field on.
+const MANY_TURNS: usize = 10_000;
 
 /// All ways over a figure's cells.
 #[derive(Debug)]
