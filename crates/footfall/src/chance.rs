@@ -7,7 +7,7 @@ use std::sync::LazyLock;
 use crate::contact::{Chance, Goer};
 use crate::normal::{PANEL, POINTS, Phi, density};
 use crate::routes::Step;
-use crate::ways::Ways;
+use crate::ways::Net;
 
 /// z is cut here, either way.
 const CUT: f64 = 4.0;
@@ -117,7 +117,7 @@ impl Nodes {
 
 /// The chances of a child's contacts on a figure, each worked out once, when first asked.
 pub(crate) struct Chances<'a> {
-    ways: &'a Ways<'a>,
+    net: &'a Net<'a>,
     goer: &'a Goer<'a>,
     nodes: &'a Nodes,
     landings: &'a [f64],
@@ -132,16 +132,11 @@ pub(crate) struct Chances<'a> {
 }
 
 impl<'a> Chances<'a> {
-    pub fn new(
-        ways: &'a Ways,
-        goer: &'a Goer,
-        nodes: &'a Nodes,
-        landings: &'a [f64],
-    ) -> Chances<'a> {
-        let tables = vec![None; ways.spacings.len() * goer.kinds.len()];
+    pub fn new(net: &'a Net, goer: &'a Goer, nodes: &'a Nodes, landings: &'a [f64]) -> Chances<'a> {
+        let tables = vec![None; net.spacings.len() * goer.kinds.len()];
         let phi = Phi::new();
         Chances {
-            ways,
+            net,
             goer,
             nodes,
             landings,
@@ -217,7 +212,7 @@ impl<'a> Chances<'a> {
 
     fn chance(&self, step: &Step) -> Chance {
         let kind = self.goer.kind_of[step.line];
-        let spacing = &self.ways.spacings[step.spacing];
+        let spacing = &self.net.spacings[step.spacing];
         Chance::of(self.goer, &self.goer.kinds[kind], spacing, self.landings)
     }
 

@@ -1,12 +1,16 @@
 //! One contact of one child: p = q F A.
 
+use std::collections::BTreeMap;
+use std::sync::{Mutex, PoisonError};
+
 use children::Child;
+use marking::Outline;
 
 use crate::figures::Model;
 use crate::gait::{Flight, Gait, Reach};
 use crate::landing::landing;
 use crate::normal::{Phi, log_phi};
-use crate::ways::{Spacing, Ways};
+use crate::ways::{Outlined, Spacing, Ways, drawn};
 
 /// One kind of contact in a gait: a flight, and whose q goes with it.
 #[derive(Clone, Debug)]
@@ -63,13 +67,47 @@ impl<'a> Goer<'a> {
 
 /// A on every cell that stands for a shape; 0 on the others, which are never asked.
 pub(crate) fn landings(ways: &Ways, child: &Child) -> Vec<f64> {
-    // A scatter of nothing would divide by it.
-    let sigma = child.scatter.max(1e-9);
+    let sigma = scatter(child);
     let mut masses = vec![0.0; ways.figure.cells.len()];
-    for &cell in &ways.shapes {
-        masses[cell] = landing(&ways.figure.cells[cell], sigma);
+    for (cell, _) in &ways.shapes {
+        masses[*cell] = landing(&ways.figure.cells[*cell], sigma);
     }
     masses
+}
+
+/// One child's A on outlines, remembered from figure to figure.
+#[derive(Debug, Default)]
+pub(crate) struct Masses(Mutex<BTreeMap<Outlined, f64>>);
+
+impl Masses {
+    /// As [`landings`]. A is that of the outline as it is remembered, to
+    /// 1e-12 m, so that it does not hang on which figure came first.
+    pub fn landings(&self, ways: &Ways, child: &Child) -> Vec<f64> {
+        let sigma = scatter(child);
+        let mut masses = vec![0.0; ways.figure.cells.len()];
+        for (number, outlined) in &ways.shapes {
+            let cell = &ways.figure.cells[*number];
+            masses[*number] = match cell.outline {
+                Outline::Disc { .. } => landing(cell, sigma),
+                Outline::Polygon(_) => {
+                    // A poisoned lock holds whole masses all the same.
+                    let lock = || self.0.lock().unwrap_or_else(PoisonError::into_inner);
+                    let known = lock().get(outlined).copied();
+                    known.unwrap_or_else(|| {
+                        let mass = landing(&drawn(cell, outlined), sigma);
+                        lock().insert(outlined.clone(), mass);
+                        mass
+                    })
+                }
+            };
+        }
+        masses
+    }
+}
+
+/// A scatter of nothing would be divided by.
+fn scatter(child: &Child) -> f64 {
+    child.scatter.max(1e-9)
 }
 
 /// A contact with all but z filled in: p(z) = q A Phi(u - v / rho(z)).

@@ -51,7 +51,8 @@ pub fn odds(
     let goer = Goer::new(child, gait, model)?;
     let nodes = Nodes::of(&goer, false, 1);
     let landings = landings(&ways, child);
-    let taken = route_taken(&ways, &goer, foot, &nodes, &landings)?;
+    let net = ways.net(&goer, foot, &landings);
+    let taken = route_taken(&net, &goer, foot, &nodes, &landings)?;
     // pi = clears q^contacts: two values of q tell both.
     let at = |q: f64| -> Option<Vec<f64>> {
         let mut goer = Goer::new(child, gait, model)?;
@@ -64,7 +65,7 @@ pub fn odds(
         }
         match (&taken.path, taken.lane) {
             (Path::Cells(steps), _) => {
-                let mut chances = Chances::new(&ways, &goer, &nodes, &landings);
+                let mut chances = Chances::new(&net, &goer, &nodes, &landings);
                 Some(chances.products(steps).last()?[..nodes.grid].to_vec())
             }
             (Path::Lane(_), lane) => {

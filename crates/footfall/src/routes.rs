@@ -7,8 +7,8 @@ use children::Side;
 use marking::{Cell, Takes};
 
 use crate::contact::{Chance, Goer};
-use crate::gait::{Contact, Stand};
-use crate::ways::Ways;
+use crate::gait::{Contact, Follow, Stand};
+use crate::ways::Net;
 
 /// Routes whose log p differ by less than this are equally likely.
 const TIE: f64 = 1e-12;
@@ -33,18 +33,21 @@ pub(crate) struct Found {
     pub steps: Vec<Step>,
 }
 
-/// Every kept route, by start cell and then n.
-pub(crate) fn routes(ways: &Ways, goer: &Goer, foot: Option<Side>, landings: &[f64]) -> Vec<Found> {
-    if ways.edges.is_empty() || !ways.figure.cells.iter().any(|cell| cell.start) {
+/// Every kept route of up to so many flights, by start cell and then n.
+pub(crate) fn routes(
+    net: &Net,
+    goer: &Goer,
+    foot: Option<Side>,
+    landings: &[f64],
+    longest: usize,
+) -> Vec<Found> {
+    if longest == 0 || net.edges.is_empty() || !net.figure.cells.iter().any(|cell| cell.start) {
         return Vec::new();
     }
-    let search = Search::new(ways, goer, foot, landings);
-    let onward = search.onward();
+    let search = Search::new(net, goer, foot, landings);
+    let onward = search.onward(longest);
     let mut found = Vec::new();
-    for (start, cell) in ways.figure.cells.iter().enumerate() {
-        if !cell.start {
-            continue;
-        }
+    for start in starts(net) {
         for left in 0..onward.len() {
             found.extend(search.best(start, &onward[..=left]));
         }
@@ -52,13 +55,61 @@ pub(crate) fn routes(ways: &Ways, goer: &Goer, foot: Option<Side>, landings: &[f
     found
 }
 
+/// For each start cell the greatest log p of a route of 1, 2, ... flights.
+pub(crate) fn greatest_logs(
+    net: &Net,
+    goer: &Goer,
+    foot: Option<Side>,
+    landings: &[f64],
+) -> Vec<(usize, Vec<f64>)> {
+    let search = Search::new(net, goer, foot, landings);
+    let onward = search.onward(goer.model.longest);
+    starts(net)
+        .map(|start| {
+            let most = |layer| {
+                let logs = stands(goer, &net.figure.cells[start], foot);
+                logs.map(|state| search.from(start, state, layer))
+                    .fold(f64::NEG_INFINITY, f64::max)
+            };
+            (start, onward.iter().map(|layer| most(layer)).collect())
+        })
+        .collect()
+}
+
+fn starts(net: &Net) -> impl Iterator<Item = usize> {
+    let cells = net.figure.cells.iter().enumerate();
+    cells.filter(|(_, cell)| cell.start).map(|(start, _)| start)
+}
+
+/// How a child may stand on a start cell.
+pub(crate) fn stands(goer: &Goer, cell: &Cell, foot: Option<Side>) -> impl Iterator<Item = Stand> {
+    let gait = &goer.gait;
+    gait.starts(cell.run_up)
+        .filter(move |state| gait.stands(*state, foot))
+        .filter(|state| gait.wheels || takes(cell, state.contact))
+}
+
+/// Whether a line of the gait may land on a cell, however it is reached.
+pub(crate) fn lands(goer: &Goer, follow: &Follow, foot: Option<Side>, cell: &Cell) -> bool {
+    let gait = &goer.gait;
+    (gait.wheels || takes(cell, follow.then.contact)) && gait.lands(follow, foot)
+}
+
+/// Whether the gait may travel so against the facing.
+pub(crate) fn travels(goer: &Goer, cos_alpha: Option<f64>) -> bool {
+    match cos_alpha {
+        Some(cos_alpha) if goer.gait.across => sideways(cos_alpha, goer),
+        _ => true,
+    }
+}
+
 struct Search<'a> {
-    ways: &'a Ways<'a>,
+    net: &'a Net<'a>,
     goer: &'a Goer<'a>,
     foot: Option<Side>,
     /// log p of each edge's contact as a route's first, kind by kind.
     first: Vec<Vec<f64>>,
-    /// The same in the order of the ways' turns; straight back and what wheels cannot turn
+    /// The same in the order of the net's turns; straight back and what wheels cannot turn
     /// are ruled out.
     after: Vec<Vec<f64>>,
     /// For each line and edge: whether the gait may land so on that cell.
@@ -66,20 +117,19 @@ struct Search<'a> {
 }
 
 impl<'a> Search<'a> {
-    fn new(ways: &'a Ways, goer: &'a Goer, foot: Option<Side>, landings: &[f64]) -> Search<'a> {
+    fn new(net: &'a Net, goer: &'a Goer, foot: Option<Side>, landings: &[f64]) -> Search<'a> {
         let log_p: Vec<Vec<f64>> = goer
             .kinds
             .iter()
             .map(|kind| {
                 let rho = kind.reach.at(0.0, goer.model);
                 let log_p = |spacing| Chance::of(goer, kind, spacing, landings).log_p(rho);
-                ways.spacings.iter().map(log_p).collect()
+                net.spacings.iter().map(log_p).collect()
             })
             .collect();
-        let mut turns: Vec<Option<usize>> =
-            (0..ways.turns()).map(|place| ways.turn(place)).collect();
+        let mut turns: Vec<Option<usize>> = (0..net.turns()).map(|place| net.turn(place)).collect();
         if goer.gait.wheels {
-            rule_out_tight_turns(ways, goer, &mut turns);
+            rule_out_tight_turns(net, goer, &mut turns);
         }
         let after = log_p
             .iter()
@@ -92,30 +142,24 @@ impl<'a> Search<'a> {
             .collect();
         let first = log_p
             .iter()
-            .map(|log_p| ways.edges.iter().map(|edge| log_p[edge.first]).collect())
+            .map(|log_p| net.edges.iter().map(|edge| log_p[edge.first]).collect())
             .collect();
         let lands = goer
             .gait
             .follows
             .iter()
             .map(|follow| {
-                ways.edges
+                net.edges
                     .iter()
                     .map(|edge| {
-                        let cell = &ways.figure.cells[edge.to];
-                        let across = match ways.spacings[edge.first].cos_alpha {
-                            Some(cos_alpha) if goer.gait.across => sideways(cos_alpha, goer),
-                            _ => true,
-                        };
-                        across
-                            && (goer.gait.wheels || takes(cell, follow.then.contact))
-                            && goer.gait.lands(follow, foot)
+                        travels(goer, net.spacings[edge.first].cos_alpha)
+                            && lands(goer, follow, foot, &net.figure.cells[edge.to])
                     })
                     .collect()
             })
             .collect();
         Search {
-            ways,
+            net,
             goer,
             foot,
             first,
@@ -126,18 +170,18 @@ impl<'a> Search<'a> {
 
     /// `onward()[left][line][edge]`: the greatest log p of what follows the landing of that
     /// line over that edge, with `left` flights still to come and an end cell last.
-    fn onward(&self) -> Vec<Vec<Vec<f64>>> {
-        let (ways, gait) = (self.ways, &self.goer.gait);
+    fn onward(&self, longest: usize) -> Vec<Vec<Vec<f64>>> {
+        let (net, gait) = (self.net, &self.goer.gait);
         let ends = gait
             .follows
             .iter()
             .zip(&self.lands)
             .map(|(follow, lands)| {
-                ways.edges
+                net.edges
                     .iter()
                     .zip(lands)
                     .map(|(edge, lands)| {
-                        let end = ways.figure.cells[edge.to].end && follow.then.phase >= gait.done;
+                        let end = net.figure.cells[edge.to].end && follow.then.phase >= gait.done;
                         if end && *lands {
                             0.0
                         } else {
@@ -148,7 +192,7 @@ impl<'a> Search<'a> {
             })
             .collect();
         let mut layers: Vec<Vec<Vec<f64>>> = vec![ends];
-        for left in 1..self.goer.model.longest {
+        for left in 1..longest {
             let later = &layers[left - 1];
             let layer: Vec<Vec<f64>> = (0..gait.follows.len())
                 .map(|line| self.layer(line, later))
@@ -165,9 +209,9 @@ impl<'a> Search<'a> {
     fn layer(&self, line: usize, later: &[Vec<f64>]) -> Vec<f64> {
         let follows = self.goer.gait.follows;
         let state = follows[line].then;
-        let mut layer = vec![f64::NEG_INFINITY; self.ways.edges.len()];
+        let mut layer = vec![f64::NEG_INFINITY; self.net.edges.len()];
         for next in self.lines(state) {
-            for (number, (edge, best)) in self.ways.edges.iter().zip(&mut layer).enumerate() {
+            for (number, (edge, best)) in self.net.edges.iter().zip(&mut layer).enumerate() {
                 let later = self.later(next, edge.to, later);
                 *best = best.max(greatest(self.here(next, edge.to, Some(number)), later));
             }
@@ -184,19 +228,10 @@ impl<'a> Search<'a> {
     /// ones, contact by contact: the right foot first, then the smallest cell.
     fn best(&self, start: usize, onward: &[Vec<Vec<f64>>]) -> Option<Found> {
         let gait = &self.goer.gait;
-        let cell = &self.ways.figure.cells[start];
-        let stands: Vec<Stand> = gait
-            .starts(cell.run_up)
-            .filter(|state| gait.stands(*state, self.foot))
-            .filter(|state| gait.wheels || takes(cell, state.contact))
-            .collect();
+        let cell = &self.net.figure.cells[start];
+        let stands: Vec<Stand> = stands(self.goer, cell, self.foot).collect();
         let last = onward.last()?;
-        let best = |state: Stand| -> f64 {
-            let lines = self.lines(state);
-            lines
-                .map(|line| greatest(self.here(line, start, None), self.later(line, start, last)))
-                .fold(f64::NEG_INFINITY, f64::max)
-        };
+        let best = |state: Stand| self.from(start, state, last);
         let most = stands
             .iter()
             .map(|state| best(*state))
@@ -224,10 +259,10 @@ impl<'a> Search<'a> {
                     .map(|(here, later)| here + later)
                     .enumerate()
                     .find(|(_, log)| most - log <= tie)?;
-                let next = self.ways.out(here).start + k;
+                let next = self.net.out(here).start + k;
                 Some((
                     gait.follows[line].then,
-                    self.ways.edges[next].to,
+                    self.net.edges[next].to,
                     line,
                     next,
                     k,
@@ -237,10 +272,10 @@ impl<'a> Search<'a> {
             let (then, to, line, next, k, log) =
                 chosen.min_by_key(|(then, to, ..)| (*then, *to))?;
             let spacing = match edge {
-                None => self.ways.edges[next].first,
+                None => self.net.edges[next].first,
                 Some(edge) => self
-                    .ways
-                    .turn(self.ways.after(&self.ways.edges[edge]).start + k)?,
+                    .net
+                    .turn(self.net.after(&self.net.edges[edge]).start + k)?,
             };
             steps.push(Step {
                 edge: next,
@@ -258,6 +293,14 @@ impl<'a> Search<'a> {
         })
     }
 
+    /// The greatest log p of a route from a start and a stand, with that layer after its first
+    /// flight.
+    fn from(&self, start: usize, state: Stand, layer: &[Vec<f64>]) -> f64 {
+        self.lines(state)
+            .map(|line| greatest(self.here(line, start, None), self.later(line, start, layer)))
+            .fold(f64::NEG_INFINITY, f64::max)
+    }
+
     /// The lines of the gait that may follow a state.
     fn lines(&self, state: Stand) -> impl Iterator<Item = usize> + '_ {
         let follows = self.goer.gait.follows;
@@ -268,21 +311,21 @@ impl<'a> Search<'a> {
     fn here(&self, line: usize, cell: usize, edge: Option<usize>) -> &[f64] {
         let kind = self.goer.kind_of[line];
         match edge {
-            None => &self.first[kind][self.ways.out(cell)],
-            Some(edge) => &self.after[kind][self.ways.after(&self.ways.edges[edge])],
+            None => &self.first[kind][self.net.out(cell)],
+            Some(edge) => &self.after[kind][self.net.after(&self.net.edges[edge])],
         }
     }
 
     /// The greatest log p of what follows over each of these edges.
     fn later<'b>(&self, line: usize, cell: usize, layer: &'b [Vec<f64>]) -> &'b [f64] {
-        &layer[line][self.ways.out(cell)]
+        &layer[line][self.net.out(cell)]
     }
 }
 
 /// The greatest sum of two logs. Lanes do not wait for each other; which is greatest does not
 /// hang on the order.
 fn greatest(here: &[f64], later: &[f64]) -> f64 {
-    const LANES: usize = 8;
+    const LANES: usize = 4;
     let take = |best: &mut f64, here: &f64, later: &f64| {
         let log = here + later;
         *best = if log > *best { log } else { *best };
@@ -329,11 +372,11 @@ pub(crate) fn sideways(cos_alpha: f64, goer: &Goer) -> bool {
 
 /// Wheels turn on an arc that touches both displacements, and its ends must lie within half
 /// of each: radius x tan(phi/2) <= half the shorter.
-fn rule_out_tight_turns(ways: &Ways, goer: &Goer, turns: &mut [Option<usize>]) {
-    for edge in &ways.edges {
-        let before = ways.spacings[edge.first].d;
-        for place in ways.after(edge) {
-            let Some(spacing) = turns[place].map(|turn| &ways.spacings[turn]) else {
+fn rule_out_tight_turns(net: &Net, goer: &Goer, turns: &mut [Option<usize>]) {
+    for edge in &net.edges {
+        let before = net.spacings[edge.first].d;
+        for place in net.after(edge) {
+            let Some(spacing) = turns[place].map(|turn| &net.spacings[turn]) else {
                 continue;
             };
             let half = libm::sqrt((1.0 - spacing.cos_phi) / (1.0 + spacing.cos_phi));

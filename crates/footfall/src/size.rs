@@ -6,7 +6,7 @@ use children::Child;
 use marking::Figure;
 use rayon::prelude::*;
 
-use crate::contact::landings;
+use crate::contact::{Masses, landings};
 use crate::figures::Model;
 use crate::tread::{Activity, pitch};
 use crate::verdict::Pitch;
@@ -136,24 +136,25 @@ fn pitches(
     model: &Model,
 ) -> Vec<Pitch> {
     let ways = Ways::of(figure, model);
-    pupils
-        .par_iter()
-        .map(|pupil| mean_pitch(&ways, pupil.child, activities, model, 1))
-        .collect()
+    let pitch = |pupil: &Pupil| {
+        let landings = landings(&ways, pupil.child);
+        mean_pitch(&ways, pupil.child, &landings, activities, model, 1)
+    };
+    pupils.par_iter().map(pitch).collect()
 }
 
 /// One child's shares, as a mean over the activities.
 fn mean_pitch(
     ways: &Ways,
     child: &Child,
+    landings: &[f64],
     activities: &[Activity],
     model: &Model,
     stride: usize,
 ) -> Pitch {
-    let landings = landings(ways, child);
     let mut mean = Pitch::default();
     for activity in activities {
-        let pitch = pitch(ways, child, activity, &landings, model, stride);
+        let pitch = pitch(ways, child, activity, landings, model, stride);
         let part = 1.0 / activities.len() as f64;
         mean.well += part * pitch.well;
         mean.easy += part * pitch.easy;
@@ -196,6 +197,7 @@ pub fn size_for(
         return vec![None; crowds.len()];
     }
     let mut known: BTreeMap<Vec<i64>, Option<Vec<f64>>> = BTreeMap::new();
+    let masses: Vec<Masses> = pupils.iter().map(|_| Masses::default()).collect();
     let name = |lengths: &[f64]| -> Vec<i64> {
         lengths
             .iter()
@@ -226,7 +228,9 @@ pub fn size_for(
                 let figure = family(lengths)?;
                 let ways = Ways::of(&figure, model);
                 let share = |at: &usize| {
-                    let pitch = mean_pitch(&ways, pupils[*at], activities, model, STRIDE);
+                    let landings = masses[*at].landings(&ways, pupils[*at]);
+                    let pitch =
+                        mean_pitch(&ways, pupils[*at], &landings, activities, model, STRIDE);
                     (*at, pitch.well)
                 };
                 Some(missing.iter().map(share).collect())

@@ -13,7 +13,7 @@ use crate::gait::{Contact, Gait, practice};
 use crate::lane::{Tread, treads};
 use crate::routes::{Found, Step, routes};
 use crate::verdict::{Pitch, Verdict};
-use crate::ways::Ways;
+use crate::ways::{Net, Ways};
 
 /// A stretch that is the least but for the last bit is the least.
 const SAME_STRETCH: f64 = 1e-12;
@@ -246,7 +246,8 @@ pub(crate) fn go(
         return footfall;
     };
     let nodes = Nodes::of(&goer, true, 1);
-    let mut judged = Judged::of(ways, &goer, foot, &nodes, landings);
+    let net = ways.net(&goer, foot, landings);
+    let mut judged = Judged::of(&net, &goer, foot, &nodes, landings, model.longest);
     footfall.pitch = judged.verdict.pitch();
     footfall.chosen = judged.verdict.chosen(HALF_GRID);
     if let Some(place) = judged.verdict.nearest() {
@@ -275,13 +276,14 @@ pub(crate) struct Taken {
 
 /// The route that a child would take: the one chosen nearest to z = 0, else the longest.
 pub(crate) fn route_taken(
-    ways: &Ways,
+    net: &Net,
     goer: &Goer,
     foot: Option<Side>,
     nodes: &Nodes,
     landings: &[f64],
 ) -> Option<Taken> {
-    let mut judged = Judged::of(ways, goer, foot, nodes, landings);
+    let longest = goer.model.longest;
+    let mut judged = Judged::of(net, goer, foot, nodes, landings, longest);
     let chosen = judged
         .verdict
         .nearest()
@@ -316,7 +318,9 @@ pub(crate) fn pitch(
     match Goer::new(child, &activity.gait, model) {
         Some(goer) => {
             let nodes = Nodes::of(&goer, false, stride);
-            Judged::of(ways, &goer, activity.foot, &nodes, landings)
+            let net = ways.net(&goer, activity.foot, landings);
+            let longest = longest_heeded(&goer, landings, &nodes);
+            Judged::of(&net, &goer, activity.foot, &nodes, landings, longest)
                 .verdict
                 .pitch()
         }
@@ -328,44 +332,61 @@ pub(crate) fn pitch(
     }
 }
 
+/// Flights of the longest route on cells that a verdict may heed: no contact is likelier than
+/// q A.
+fn longest_heeded(goer: &Goer, landings: &[f64], nodes: &Nodes) -> usize {
+    let q = goer.kinds.iter().map(|kind| kind.q).fold(0.0, f64::max);
+    let p = q * landings.iter().copied().fold(0.0, f64::max);
+    let verdict = Verdict::new(goer.model, nodes);
+    let mut most = 1.0 + 1e-9;
+    (0..goer.model.longest)
+        .take_while(|_| {
+            most *= p;
+            verdict.heeds(most)
+        })
+        .count()
+}
+
 impl<'a> Judged<'a> {
+    /// - `longest`: flights of the longest route on cells that is held
     fn of(
-        ways: &'a Ways,
+        net: &'a Net,
         goer: &'a Goer,
         foot: Option<Side>,
         nodes: &'a Nodes,
         landings: &'a [f64],
+        longest: usize,
     ) -> Judged<'a> {
         let follows = goer.gait.follows;
         let mut judged = Judged {
             paths: Vec::new(),
             routes: Vec::new(),
             verdict: Verdict::new(goer.model, nodes),
-            chances: Chances::new(ways, goer, nodes, landings),
+            chances: Chances::new(net, goer, nodes, landings),
             alike: BTreeMap::new(),
             practice: follows
                 .iter()
                 .map(|follow| practice(&goer.gait, follow))
                 .collect(),
         };
-        for found in routes(ways, goer, foot, landings) {
-            judged.on_cells(ways, goer, nodes, found);
+        for found in routes(net, goer, foot, landings, longest) {
+            judged.on_cells(net, goer, nodes, found);
         }
-        for (number, lane) in ways.figure.lanes.iter().enumerate() {
-            judged.on_lane(ways.figure, number, lane, goer, foot);
+        for (number, lane) in net.figure.lanes.iter().enumerate() {
+            judged.on_lane(net.figure, number, lane, goer, foot);
         }
         judged
     }
 
-    fn on_cells(&mut self, ways: &Ways, goer: &Goer, nodes: &Nodes, found: Found) {
+    fn on_cells(&mut self, net: &Net, goer: &Goer, nodes: &Nodes, found: Found) {
         let Found {
             start,
             stand,
             steps,
         } = found;
         let number = self.routes.len();
-        let edge = |step: &Step| &ways.edges[step.edge];
-        let d = |step: &Step| ways.spacings[step.spacing].d;
+        let edge = |step: &Step| &net.edges[step.edge];
+        let d = |step: &Step| net.spacings[step.spacing].d;
         let mut route = Route {
             n: steps.len(),
             cells: std::iter::once(start)

@@ -1,13 +1,18 @@
 //! The geometry of a figure's cells, worked out once for all children and gaits.
 
-use std::collections::BTreeMap;
+use std::borrow::Cow;
+use std::collections::{BTreeMap, HashMap};
+use std::hash::{BuildHasherDefault, Hasher};
 use std::ops::Range;
 
-use geo::Coord;
+use children::Side;
+use geo::{Coord, LineString, Polygon};
 use marking::{Cell, Figure, Outline};
 
+use crate::contact::Goer;
 use crate::figures::Model;
 use crate::landing::overlap;
+use crate::near::near;
 
 /// The family whose cells are aims along two banks.
 ///
@@ -24,7 +29,7 @@ const ALIKE: f64 = 1e-12;
 pub(crate) struct Edge {
     pub from: usize,
     pub to: usize,
-    /// Where its contacts begin in [`Ways::turns`].
+    /// Where its contacts begin in [`Net::turn`].
     turns: usize,
     /// The contact as a route's first.
     pub first: usize,
@@ -46,38 +51,55 @@ pub(crate) struct Spacing {
     pub cell: usize,
 }
 
+/// A figure of more turns than this is not told whole: each child is told the turns that may
+/// matter to it, which is sooner from some twenty spots of a free field on.
+const MANY_TURNS: usize = 10_000;
+
 /// All ways over a figure's cells.
 #[derive(Debug)]
 pub(crate) struct Ways<'a> {
     pub figure: &'a Figure,
     /// By cell of departure, then of arrival.
-    pub edges: Vec<Edge>,
-    /// The edges out of each cell.
+    pub travels: Vec<Travel>,
+    /// The travels out of each cell.
     out: Vec<Range<usize>>,
-    /// For each edge and each edge that may follow it: the number of the contact's spacing,
-    /// `None` for straight back.
-    turns: Vec<Option<usize>>,
-    pub spacings: Vec<Spacing>,
-    /// The cells of different shape.
-    pub shapes: Vec<usize>,
+    /// Where turns are many, the travels out of each cell again, the shortest first.
+    pub nearest: Vec<Near>,
+    /// Their spacings as a route's first.
+    pub firsts: Vec<Spacing>,
+    /// For each cell the first of its shape.
+    pub shape_of: Vec<usize>,
+    /// The cells of different shape, each with its outline about its centre in steps of
+    /// [`ALIKE`].
+    pub shapes: Vec<(usize, Outlined)>,
+    /// Every turn, where they are few.
+    whole: Option<Net<'a>>,
 }
 
 impl<'a> Ways<'a> {
     pub fn of(figure: &'a Figure, model: &Model) -> Ways<'a> {
+        Ways::told_up_to(MANY_TURNS, figure, model)
+    }
+
+    /// The same, told whole up to so many turns.
+    pub fn told_up_to(many: usize, figure: &'a Figure, model: &Model) -> Ways<'a> {
         let cells = &figure.cells;
         let (shape_of, shapes) = shapes(cells);
+        let ahead = figure
+            .facing
+            .map(|facing| (libm::cos(facing), libm::sin(facing)));
         let mut ways = Ways {
             figure,
-            edges: Vec::new(),
+            travels: Vec::new(),
             out: Vec::new(),
-            turns: Vec::new(),
-            spacings: Vec::new(),
+            nearest: Vec::new(),
+            firsts: Vec::new(),
+            shape_of,
             shapes,
+            whole: None,
         };
-        let mut known = BTreeMap::new();
-        let mut travels = Vec::new();
         for (from, cell) in cells.iter().enumerate() {
-            let start = ways.edges.len();
+            let start = ways.travels.len();
             let mut followers: Vec<usize> = match &cell.next {
                 Some(next) => next
                     .iter()
@@ -88,11 +110,101 @@ impl<'a> Ways<'a> {
             };
             followers.sort_unstable();
             followers.dedup();
-            for to in followers.into_iter().filter(|to| *to != from) {
-                let travel = Travel::between(figure, cell, &cells[to]);
-                let first = ways.spacing(&mut known, &travel, 1.0, shape_of[to]);
+            ways.travels.extend(
+                followers
+                    .into_iter()
+                    .filter(|to| *to != from)
+                    .map(|to| Travel::between(from, to, cells, ahead)),
+            );
+            ways.out.push(start..ways.travels.len());
+        }
+        let turns: usize = ways
+            .travels
+            .iter()
+            .map(|travel| ways.out[travel.to].len())
+            .sum();
+        if turns <= many {
+            ways.whole = Some(Net::of(&ways, model, |_| true));
+        } else {
+            ways.tell_nearest();
+        }
+        ways
+    }
+
+    fn tell_nearest(&mut self) {
+        let mut known = Known::default();
+        for out in &self.out {
+            let mut order: Vec<usize> = out.clone().collect();
+            order.sort_by(|a, b| self.travels[*a].d.total_cmp(&self.travels[*b].d));
+            self.nearest.extend(order.into_iter().map(|travel| {
+                let Travel { to, .. } = self.travels[travel];
+                let first = known.number(&self.travels[travel], 1.0, self.shape_of[to]);
+                Near { travel, to, first }
+            }));
+        }
+        self.firsts = known.spacings;
+    }
+
+    /// The travels out of a cell.
+    pub fn out(&self, cell: usize) -> Range<usize> {
+        self.out[cell].clone()
+    }
+
+    /// The ways on which every kept route of a child runs.
+    pub fn net(&self, goer: &Goer, foot: Option<Side>, landings: &[f64]) -> Cow<'_, Net<'a>> {
+        match &self.whole {
+            Some(whole) => Cow::Borrowed(whole),
+            None => Cow::Owned(near(self, goer, foot, landings)),
+        }
+    }
+}
+
+/// A travel among those out of its cell.
+#[derive(Clone, Copy, Debug)]
+pub(crate) struct Near {
+    /// Its number.
+    pub travel: usize,
+    pub to: usize,
+    /// Number of its spacing among the firsts.
+    pub first: usize,
+}
+
+/// Ways over a figure's cells, all of them or some, with every turn from one into the next.
+#[derive(Clone, Debug)]
+pub(crate) struct Net<'a> {
+    pub figure: &'a Figure,
+    /// By cell of departure, then of arrival.
+    pub edges: Vec<Edge>,
+    /// The edges out of each cell.
+    out: Vec<Range<usize>>,
+    /// For each edge and each edge that may follow it: the number of the contact's spacing,
+    /// `None` for straight back.
+    turns: Vec<Option<usize>>,
+    pub spacings: Vec<Spacing>,
+}
+
+impl<'a> Net<'a> {
+    /// - `keep`: of each travel, whether it is one of them
+    pub fn of(ways: &Ways<'a>, model: &Model, keep: impl Fn(usize) -> bool) -> Net<'a> {
+        let figure = ways.figure;
+        let cells = &figure.cells;
+        let mut net = Net {
+            figure,
+            edges: Vec::new(),
+            out: Vec::new(),
+            turns: Vec::new(),
+            spacings: Vec::new(),
+        };
+        let mut known = Known::default();
+        let mut travels = Vec::new();
+        for (from, cell) in cells.iter().enumerate() {
+            let start = net.edges.len();
+            for number in ways.out(from).filter(|number| keep(*number)) {
+                let travel = &ways.travels[number];
+                let to = travel.to;
+                let first = known.number(travel, 1.0, ways.shape_of[to]);
                 let overlap = figure.family != BROOK && overlap(cell, &cells[to], model.overlap);
-                ways.edges.push(Edge {
+                net.edges.push(Edge {
                     from,
                     to,
                     turns: 0,
@@ -101,21 +213,22 @@ impl<'a> Ways<'a> {
                 });
                 travels.push(travel);
             }
-            ways.out.push(start..ways.edges.len());
+            net.out.push(start..net.edges.len());
         }
-        for number in 0..ways.edges.len() {
-            let Edge { from, to, .. } = ways.edges[number];
-            ways.edges[number].turns = ways.turns.len();
-            for after in ways.out[to].clone() {
-                let there = ways.edges[after].to;
+        for number in 0..net.edges.len() {
+            let Edge { from, to, .. } = net.edges[number];
+            net.edges[number].turns = net.turns.len();
+            for after in net.out[to].clone() {
+                let there = net.edges[after].to;
                 let turn = (there != from).then(|| {
-                    let cos_phi = travels[number].turn(&travels[after]);
-                    ways.spacing(&mut known, &travels[after], cos_phi, shape_of[there])
+                    let cos_phi = travels[number].turn(travels[after]);
+                    known.number(travels[after], cos_phi, ways.shape_of[there])
                 });
-                ways.turns.push(turn);
+                net.turns.push(turn);
             }
         }
-        ways
+        net.spacings = known.spacings;
+        net
     }
 
     /// The edges out of a cell.
@@ -123,8 +236,8 @@ impl<'a> Ways<'a> {
         self.out[cell].clone()
     }
 
-    /// The places in [`Ways::turn`] of what may follow an edge, in the order of
-    /// [`Ways::out`].
+    /// The places in [`Net::turn`] of what may follow an edge, in the order of
+    /// [`Net::out`].
     pub fn after(&self, edge: &Edge) -> Range<usize> {
         edge.turns..edge.turns + self.out[edge.to].len()
     }
@@ -138,17 +251,20 @@ impl<'a> Ways<'a> {
     pub fn turns(&self) -> usize {
         self.turns.len()
     }
+}
 
-    fn spacing(
-        &mut self,
-        known: &mut BTreeMap<[i64; 4], usize>,
-        travel: &Travel,
-        cos_phi: f64,
-        cell: usize,
-    ) -> usize {
-        let fine = |value: f64| (value / ALIKE).round() as i64;
+/// Spacings, each once.
+#[derive(Default)]
+struct Known {
+    numbers: HashMap<[i64; 4], usize, BuildHasherDefault<Mixed>>,
+    spacings: Vec<Spacing>,
+}
+
+impl Known {
+    fn number(&mut self, travel: &Travel, cos_phi: f64, cell: usize) -> usize {
         let facing = travel.cos_alpha.map_or(i64::MAX, fine);
-        *known
+        *self
+            .numbers
             .entry([fine(travel.d), fine(cos_phi), facing, cell as i64])
             .or_insert_with(|| {
                 let Travel { d, cos_alpha, .. } = *travel;
@@ -163,27 +279,63 @@ impl<'a> Ways<'a> {
     }
 }
 
+/// Mixes the few words of a spacing: a figure has tens of thousands of turns.
+#[derive(Default)]
+struct Mixed(u64);
+
+impl Hasher for Mixed {
+    fn finish(&self) -> u64 {
+        self.0 ^ (self.0 >> 32)
+    }
+
+    fn write(&mut self, bytes: &[u8]) {
+        for word in bytes.chunks(8) {
+            let mut whole = [0; 8];
+            whole[..word.len()].copy_from_slice(word);
+            self.write_u64(u64::from_le_bytes(whole));
+        }
+    }
+
+    fn write_u64(&mut self, word: u64) {
+        // 2^64 over the golden ratio.
+        self.0 = (self.0.rotate_left(23) ^ word).wrapping_mul(0x9E37_79B9_7F4A_7C15);
+    }
+
+    fn write_usize(&mut self, word: usize) {
+        self.write_u64(word as u64);
+    }
+}
+
+/// In steps of [`ALIKE`], halves away from nought.
+fn fine(value: f64) -> i64 {
+    let steps = value / ALIKE;
+    (steps + 0.5_f64.copysign(steps)) as i64
+}
+
 /// One displacement.
-struct Travel {
-    d: f64,
+#[derive(Debug)]
+pub(crate) struct Travel {
+    pub to: usize,
+    pub d: f64,
     /// Unit vector; zero where the centres coincide.
     heading: Coord<f64>,
-    cos_alpha: Option<f64>,
+    pub cos_alpha: Option<f64>,
 }
 
 impl Travel {
-    fn between(figure: &Figure, here: &Cell, there: &Cell) -> Travel {
-        let by = there.centre - here.centre;
+    /// - `ahead`: cosine and sine of the figure's facing
+    fn between(from: usize, to: usize, cells: &[Cell], ahead: Option<(f64, f64)>) -> Travel {
+        let by = cells[to].centre - cells[from].centre;
         let d = libm::hypot(by.x, by.y);
         let heading = if d > 0.0 {
             by / d
         } else {
             Coord { x: 0.0, y: 0.0 }
         };
-        let cos_alpha = figure.facing.map(|facing| {
-            (heading.x * libm::cos(facing) + heading.y * libm::sin(facing)).clamp(-1.0, 1.0)
-        });
+        let cos_alpha =
+            ahead.map(|(cos, sin)| (heading.x * cos + heading.y * sin).clamp(-1.0, 1.0));
         Travel {
+            to,
             d,
             heading,
             cos_alpha,
@@ -200,26 +352,51 @@ impl Travel {
     }
 }
 
+/// An outline about its centre, in steps of [`ALIKE`]: the coordinates of its rings.
+pub(crate) type Outlined = Vec<Vec<[i64; 2]>>;
+
+/// A cell of an outline about its centre.
+pub(crate) fn drawn(cell: &Cell, rings: &Outlined) -> Cell {
+    let mut rings = rings.iter().map(|ring| {
+        let corners = ring.iter().map(|[x, y]| Coord {
+            x: *x as f64 * ALIKE,
+            y: *y as f64 * ALIKE,
+        });
+        LineString::new(corners.collect())
+    });
+    let mut drawn = cell.clone();
+    if let Outline::Polygon(polygon) = &mut drawn.outline {
+        drawn.centre = Coord { x: 0.0, y: 0.0 };
+        let exterior = rings.next().unwrap_or_else(|| LineString::new(Vec::new()));
+        *polygon = Polygon::new(exterior, rings.collect());
+    }
+    drawn
+}
+
 /// For each cell the first of its shape, and the list of these.
-fn shapes(cells: &[Cell]) -> (Vec<usize>, Vec<usize>) {
-    let mut known: BTreeMap<Vec<i64>, usize> = BTreeMap::new();
-    let fine = |value: f64| (value / ALIKE).round() as i64;
+fn shapes(cells: &[Cell]) -> (Vec<usize>, Vec<(usize, Outlined)>) {
+    let mut known: BTreeMap<Outlined, usize> = BTreeMap::new();
     let shape_of: Vec<usize> = cells
         .iter()
         .enumerate()
         .map(|(number, cell)| {
-            let key = match &cell.outline {
-                Outline::Disc { radius } => vec![fine(*radius)],
+            let outlined: Outlined = match &cell.outline {
+                Outline::Disc { radius } => vec![vec![[fine(*radius); 2]]],
                 Outline::Polygon(polygon) => std::iter::once(polygon.exterior())
                     .chain(polygon.interiors())
-                    .flat_map(|ring| ring.coords().chain(std::iter::once(&cell.centre)))
-                    .flat_map(|at| [fine(at.x - cell.centre.x), fine(at.y - cell.centre.y)])
+                    .map(|ring| {
+                        let corners = ring.coords().map(|at| *at - cell.centre);
+                        corners.map(|at| [fine(at.x), fine(at.y)]).collect()
+                    })
                     .collect(),
             };
-            *known.entry(key).or_insert(number)
+            *known.entry(outlined).or_insert(number)
         })
         .collect();
-    let mut shapes: Vec<usize> = known.into_values().collect();
+    let mut shapes: Vec<(usize, Outlined)> = known
+        .into_iter()
+        .map(|(outlined, cell)| (cell, outlined))
+        .collect();
     shapes.sort_unstable();
     (shape_of, shapes)
 }

@@ -180,8 +180,11 @@ pub fn plan(
             if !found.stopped {
                 searcher.polish(&mut found.layout, &around);
             }
-            let left_out = left_out(question, &programme, &found, Some(&searcher))?;
-            (found, left_out)
+            let (left_out, binds) = rayon::join(
+                || left_out(question, &programme, &found, Some(&searcher)),
+                || binds(task, &programme, &found.ceiling, ledger),
+            );
+            (found, left_out?, binds?)
         }
         None => {
             let (first, ceiling) = programme.choose_under(
@@ -201,10 +204,11 @@ pub fn plan(
                 shape_bound: f64::INFINITY,
             };
             let left_out = left_out(question, &programme, &found, None)?;
-            (found, left_out)
+            let binds = binds(task, &programme, &found.ceiling, ledger)?;
+            (found, left_out, binds)
         }
     };
-    let (found, left_out) = found;
+    let (found, left_out, binds) = found;
     let numbers: Vec<usize> = found.layout.keys().copied().collect();
     let dealt = programme.deal(question, &numbers)?;
     let bound = found.first.bound.max(dealt.value);
@@ -240,7 +244,7 @@ pub fn plan(
         bound,
         proven: found.first.proven,
         stopped: found.stopped,
-        binds: binds(task, &programme, &found.ceiling, ledger)?,
+        binds,
         left_out,
         checks: audit(&placed, &around, ledger),
         notes: locked_beyond(question),

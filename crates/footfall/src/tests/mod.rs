@@ -2,6 +2,7 @@
 
 mod brute;
 mod lanes;
+mod near;
 mod odds;
 mod oracle;
 mod page;

@@ -121,16 +121,23 @@ pub(crate) struct Found {
 
 impl<'a> Searcher<'a> {
     /// Looks how each candidate may stand on the bare ground.
+    ///
+    /// - `usual`: the stances of uncramped ground by candidate, where they are known
     pub(crate) fn stances(
         candidates: &[Candidate],
         site: &Site,
         around: &Surroundings,
         cramped: bool,
+        usual: Option<Vec<Vec<Stance>>>,
     ) -> Vec<Vec<Stance>> {
-        candidates
-            .par_iter()
-            .enumerate()
-            .map(|(number, candidate)| {
+        let known = usual.is_some();
+        let mut usual = usual.unwrap_or_default();
+        usual.resize_with(candidates.len(), Vec::new);
+        let usual: Vec<(usize, Vec<Stance>)> = usual.into_iter().enumerate().collect();
+        usual
+            .into_par_iter()
+            .map(|(number, usual)| {
+                let candidate = &candidates[number];
                 let still = Pose {
                     at: Coord { x: 0.0, y: 0.0 },
                     turn: 0.0,
@@ -142,14 +149,19 @@ impl<'a> Searcher<'a> {
                 {
                     return Vec::new();
                 }
+                let mut usual = usual.into_iter().peekable();
                 let mut stances: Vec<Stance> = Vec::new();
                 for which in 0..site.turns(cramped) {
                     for mirrored in [false, true] {
                         if mirrored && !(cramped && candidate.mirrors) {
                             continue;
                         }
-                        if let Some(mut stance) = site.stance((number, candidate), which, mirrored)
-                        {
+                        let stance = if known && !mirrored && which < site.turns(false) {
+                            usual.next_if(|stance| stance.turn == site.turns[which])
+                        } else {
+                            site.stance((number, candidate), which, mirrored)
+                        };
+                        if let Some(mut stance) = stance {
                             stance.twin = stances.iter().any(|other| other.covers_as(&stance));
                             stances.push(stance);
                         }
@@ -177,14 +189,23 @@ impl<'a> Searcher<'a> {
             near: self.work.near * 0.7,
             ..Limits::default()
         };
-        let (first, ceiling) = self.programme.choose_under(
-            &enough,
-            self.work.bound_nodes,
-            &Ceiling::default(),
-            &|| go_on(Progress::Bounding),
-        )?;
+        let (programme, nodes) = (self.programme, self.work.bound_nodes);
+        let (candidates, site, around) = (self.candidates, self.site, self.around);
+        // The proof waits for itself now and then; the usual stances are looked for meanwhile.
+        let (bounded, stances) = rayon::join(
+            || {
+                let bounding = || go_on(Progress::Bounding);
+                programme.choose_under(&enough, nodes, &Ceiling::default(), &bounding)
+            },
+            || Searcher::stances(candidates, site, around, false, None),
+        );
+        let (first, ceiling) = bounded?;
         self.cramped = self.area(&first.chosen) > CRAMPED * self.programme.free_area;
-        self.stances = Searcher::stances(self.candidates, self.site, self.around, self.cramped);
+        self.stances = if self.cramped {
+            Searcher::stances(candidates, site, around, true, Some(stances))
+        } else {
+            stances
+        };
         let mut found = self.search(first, ceiling, &go_on)?;
         found.stopped = stopped.into_inner();
         Ok(found)

@@ -3,6 +3,7 @@
 use std::collections::BTreeMap;
 
 use microlp::{ComparisonOp, OptimizationDirection, Problem, Solution, Variable};
+use rayon::prelude::*;
 
 use super::{DUST, Minutes, Programme, Slot, Unsolved, unsolved};
 use crate::millionth;
@@ -30,10 +31,11 @@ impl Programme {
     /// Only the stations tie the groups together. Where each group's own best leaves every
     /// station time, it is the best of all; else the whole programme is solved.
     pub(super) fn solve_fixed(&self, set: &[usize]) -> Result<Vec<Part>, Unsolved> {
-        let mut parts = Vec::new();
-        for group in 0..self.groups.len() {
-            parts.extend(self.solve_groups(&[group], set)?);
-        }
+        let each: Vec<Vec<Part>> = (0..self.groups.len())
+            .into_par_iter()
+            .map(|group| self.solve_groups(&[group], set))
+            .collect::<Result<_, Unsolved>>()?;
+        let mut parts: Vec<Part> = each.into_iter().flatten().collect();
         let over = set.iter().any(|at| {
             let item = &self.items[*at];
             let spent: f64 = std::iter::zip(&parts, &self.groups)
