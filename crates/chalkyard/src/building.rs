@@ -549,7 +549,11 @@ fn skies(project: &Project) -> Vec<Judged> {
             }
             Judged {
                 file: sky.file.clone(),
-                place: sky.weather.place.name.clone(),
+                // a table of one's own names no place but the yard's
+                place: match sky.weather.place.name.as_str() {
+                    name if name.is_empty() || name == sky.file => project.about.name.clone(),
+                    name => name.to_owned(),
+                },
                 year,
                 windows,
             }

@@ -77,7 +77,6 @@ pub fn write(
     setout::body(paper, sheet, planned, build.setout);
     paper.page_break();
     plates::write(paper, sheet, planned, build);
-    paper.page_break();
     shop::write(paper, sheet, planned, build);
     paper.page_break();
     paper.heading(2, &sheet.word("day-rain"));
