@@ -22,6 +22,12 @@ def polygon(rings):
     return Polygon(rings[0], rings[1:])
 
 
+def figures(plan):
+    """The ledger figures that were used, each as a list."""
+    listed = lambda value: value if isinstance(value, list) else [value]
+    return {one["key"]: listed(one["value"]) for one in plan["sources"]}
+
+
 @pytest.fixture(scope="session")
 def build(plan):
     return plan["build"]
@@ -150,8 +156,7 @@ def test_nobody_is_in_two_places(build):
 
 def test_coats_wait_until_the_last_is_dry(plan, build):
     """dry.recoat at 23 degrees: nobody told the crew of other air, so two hours at the latest."""
-    figures = {one["key"]: one for one in plan["sources"]}
-    hours = figures["dry.recoat"]["values"][1]
+    hours = figures(plan)["dry.recoat"][1]
     coats = {}
     for task in build["crew"]["tasks"]:
         if task["kind"] == "coat":
@@ -168,7 +173,7 @@ def test_coats_wait_until_the_last_is_dry(plan, build):
 
 def test_forecast_windows_keep_every_rule(demo, plan, build):
     """The forecast read again: air, dew point, wind and rain in each hour of a fine window."""
-    figure = {one["key"]: one["values"] for one in plan["sources"]}
+    figure = figures(plan)
     hours = {}
     with open(demo / "weather" / "forecast.csv") as file:
         for row in csv.DictReader(line for line in file if not line.startswith("#")):

@@ -111,6 +111,10 @@ pub struct Plan {
     /// Papers at 1.4 times the size
     #[arg(long)]
     pub large: bool,
+
+    /// Also print each stencil at 1:1, tiled for the project's paper
+    #[arg(long)]
+    pub tiled: bool,
     /// The most that may be spent, in place of the project's budget
     #[arg(long, value_name = "MONEY")]
     pub budget: Option<f64>,

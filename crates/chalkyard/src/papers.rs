@@ -260,6 +260,22 @@ pub fn cut(project: &Project, built: &Built) -> Vec<Output> {
         .collect()
 }
 
+/// Each stencil at 1:1 on pages to be glued together, for who has no cutter.
+pub fn tiled(project: &Project, built: &Built) -> Result<Vec<Output>, Fault> {
+    let date = date(&project.about);
+    let sheet = sheet(project, &date, false);
+    let stencils = &built.stencils.stencils;
+    let printed: Result<Vec<Output>, document::typeset::Fault> = stencils
+        .par_iter()
+        .map(|one| {
+            let pdf = planned::tiled_papers(&sheet, one, &project.ledger)?;
+            let path = format!("out/cut/stencil-{}-{}-1to1.pdf", one.id, one.motif.slug());
+            Ok(Output::new(path, pdf))
+        })
+        .collect();
+    printed.map_err(fault)
+}
+
 /// Windows of the forecasts as a calendar file; none where no forecast has any.
 pub fn calendar(project: &Project, built: &Built) -> Option<Output> {
     let catalogue = Catalogue::of(project.about.language);

@@ -90,7 +90,7 @@ fn missed(programme: &Programme, plan: &Plan) -> Vec<Note> {
             let message = msg!(
                 what,
                 skill = skill.word(),
-                children = codes.collect::<Vec<String>>(),
+                children = few(codes),
                 count = children.len(),
                 percent = Fact::Number(100.0 * least, 0)
             );
@@ -140,7 +140,7 @@ fn too_soon(programme: &Programme, plan: &Plan) -> Vec<Note> {
                     "sessions-too-soon",
                     skill = skill.word(),
                     needs = needs.word(),
-                    children = codes.collect::<Vec<String>>()
+                    children = few(codes)
                 ),
             )
             .mend(msg!("sessions-play-before"))
@@ -184,9 +184,26 @@ pub(crate) fn changed(
         });
     if !losers.is_empty() {
         notes.push(
-            Note::warning(None, msg!("sessions-fell-behind", children = losers))
-                .mend(msg!("sessions-make-up")),
+            Note::warning(
+                None,
+                msg!("sessions-fell-behind", children = few(losers.into_iter())),
+            )
+            .mend(msg!("sessions-make-up")),
         );
     }
     notes
+}
+
+/// A note names so many children; the plan itself names all.
+const NAMED: usize = 6;
+
+/// The first of some codes, and how many more there are.
+fn few(codes: impl Iterator<Item = String>) -> Vec<String> {
+    let mut codes: Vec<String> = codes.collect();
+    if codes.len() > NAMED + 1 {
+        let more = codes.len() - NAMED;
+        codes.truncate(NAMED);
+        codes.push(format!("+{more}"));
+    }
+    codes
 }

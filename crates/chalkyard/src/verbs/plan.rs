@@ -129,6 +129,9 @@ pub fn plan(asked: &Plan, manner: Manner) -> Result<Outcome, Fault> {
     if let Some(built) = &built {
         outputs.push(papers::checks(project, &built.setout));
         outputs.extend(papers::cut(project, built));
+        if asked.tiled {
+            outputs.extend(papers::tiled(project, built)?);
+        }
         outputs.extend(papers::calendar(project, built));
     }
     outputs.extend(
@@ -145,8 +148,14 @@ pub fn plan(asked: &Plan, manner: Manner) -> Result<Outcome, Fault> {
     summary(&telling, project, &class, &planned);
     changes(&telling, before.as_ref(), &record);
     let written: Vec<&str> = outputs.iter().map(|output| output.path.as_str()).collect();
-    for file in &written {
-        telling.say(&msg!("told-written", file = *file));
+    let (cut, told): (Vec<&str>, Vec<&str>) = written
+        .iter()
+        .partition(|file| file.starts_with("out/cut/"));
+    for file in told {
+        telling.say(&msg!("told-written", file = file));
+    }
+    if !cut.is_empty() {
+        telling.say(&msg!("told-written-cut", count = cut.len()));
     }
     let holds = survey.global_test.passed
         && planned

@@ -188,6 +188,20 @@ pub fn week_papers(
     paper.press()
 }
 
+/// A stencil at 1:1, tiled for a printer.
+///
+/// # Errors
+/// [`Fault`]: ours, never the user's.
+pub fn tiled_papers(
+    sheet: &Sheet,
+    stencil: &::stencil::Stencil,
+    ledger: &Ledger,
+) -> Result<Vec<u8>, Fault> {
+    let mut paper = manuscript(sheet, &format!("tiles {}", stencil.id), "page-kind-tiles");
+    day::at_full_size(&mut paper, sheet, stencil, ledger);
+    paper.press()
+}
+
 /// The papers for the office: leave, risks, a letter home in both languages, upkeep.
 ///
 /// # Errors

@@ -35,6 +35,7 @@ teach-session-told = { $groups ->
 survey-told-yard = The yard is { $area }, give or take { $doubt }.
 survey-told-free = Free to paint: { $area }.
 told-written = written: { $file }
+told-written-cut = written: out/cut, { $count } files for a cutter
 new-told-next = Next: fill in tape.csv and survey.toml, then run `chalkyard check { $dir }`.
 progress-bounding = proving how good a plan could be
 progress-laying = { $count ->

@@ -35,6 +35,7 @@ teach-session-told = { $groups ->
 survey-told-yard = El patio mide { $area }, con un margen de { $doubt }.
 survey-told-free = Libre para pintar: { $area }.
 told-written = escrito: { $file }
+told-written-cut = escrito: out/cut, { $count } archivos para cortar
 new-told-next = Ahora: rellene tape.csv y survey.toml, y después ejecute `chalkyard check { $dir }`.
 progress-bounding = probando lo bueno que podría ser un plan
 progress-laying = { $count ->

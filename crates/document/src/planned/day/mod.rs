@@ -4,12 +4,14 @@
 mod chart;
 mod plates;
 mod shop;
+mod tiles;
 mod weather;
 
 use ::crew::Plan as CrewPlan;
 use ::paint::{Shopping, Upkeep};
 use ::setout::SetOut;
-use ::stencil::Stencils;
+use ::stencil::{Stencil, Stencils};
+use ledger::Ledger;
 use note::msg;
 
 use super::{Planned, setout, words};
@@ -62,7 +64,10 @@ pub fn write(
     let say =
         |keys: &[&'static str]| -> Vec<String> { keys.iter().map(|key| sheet.word(key)).collect() };
     paper.heading(1, &sheet.say(msg!("day-title", name = sheet.name)));
-    paper.care(&sheet.word("doc-take-care"), &say(&CAUTIONS));
+    // a box does not break over pages: in large type one would not fit
+    for acts in CAUTIONS.chunks(9) {
+        paper.care(&sheet.word("doc-take-care"), &say(acts));
+    }
     paper.heading(2, &sheet.word("day-before"));
     words::ticks(paper, &say(&BEFORE));
     weather::write(paper, sheet, build);
@@ -82,6 +87,11 @@ pub fn write(
     paper.heading(2, &sheet.word("day-rain"));
     paper.list(&say(&RAIN), true);
     sign(paper, sheet, planned);
+}
+
+/// Writes a stencil's panels at 1:1 on pages of the house's paper.
+pub fn at_full_size(paper: &mut Manuscript, sheet: &Sheet, stencil: &Stencil, ledger: &Ledger) {
+    tiles::write(paper, sheet, stencil, ledger);
 }
 
 /// The usual cautions, each an act, in the order in which they are met.

@@ -163,14 +163,21 @@ impl Card<'_, '_> {
             self.lines(&games::lines(step, LETTERS), 18.0, y, TEXT, 6.0);
         }
         self.rule(61.5);
-        for (key, words, y) in [
+        let forms = [
             ("card-easier", &text.easier, 68.0),
             ("card-harder", &text.harder, 80.2),
-        ] {
+        ];
+        let labels = forms.map(|(key, ..)| face::width(&self.sheet.word(key), NAME, Weight::Bold));
+        let column = (9.0 + labels[0].max(labels[1]) + 2.5).max(25.0);
+        for (key, words, y) in forms {
             let label = self.sheet.word(key);
             self.write(&label, 9.0, y, NAME, Weight::Bold);
-            let lines = games::lines(words, LETTERS);
-            self.lines(&lines, 25.0, y, TEXT, 5.8);
+            let lines = face::wrap(words, TEXT, Weight::Regular, 97.0 - column);
+            let (cap, lines) = match lines.len() {
+                0..=LINES => (TEXT, lines),
+                _ => (2.9, face::wrap(words, 2.9, Weight::Regular, 97.0 - column)),
+            };
+            self.lines(&lines, column, y, cap, 5.8);
         }
         self.rule(89.5);
         for (form, words, y) in [
