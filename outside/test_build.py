@@ -5,13 +5,17 @@ import csv
 import datetime
 import itertools
 import math
+import shutil
 
 import ezdxf
 import icalendar
+import pymupdf
 import pytest
 from shapely import affinity
-from shapely.geometry import Polygon
+from shapely.geometry import LineString, Point, Polygon
 from shapely.ops import unary_union
+
+from conftest import run
 
 # metres: what is rounded to 1e-6 is looked at no closer
 SAME = 5e-6
@@ -210,3 +214,60 @@ def test_calendars_are_calendars(demo, build):
         if name == "painting-days.ics":
             (days,) = build["days"]
             assert len(events) == sum(one["verdict"] == "fine" for one in days["windows"])
+
+
+@pytest.fixture(scope="session")
+def tiled(demo, tmp_path_factory):
+    """The demo with its stencils at 1:1, in a folder of its own."""
+    folder = tmp_path_factory.mktemp("tiled") / "demo"
+    shutil.copytree(demo, folder)
+    run("plan", folder, "--tiled", "--quiet")
+    return folder / "out" / "cut"
+
+
+def test_tiled_pages_make_the_plate_again(tiled, build):
+    """Every line to cut is printed at its place within 0.1 mm, and nothing else is: each page's
+    lines are read by PyMuPDF and laid where building.md's rule of section 5 puts the page."""
+    reach, over, near = (190.0, 277.0), 10.0, 0.1
+    point = 25.4 / 72
+    for stencil in build["stencils"][::7]:
+        (file,) = tiled.glob(f"stencil-{stencil['id']}-*1to1.pdf")
+        (panel,) = stencil["panels"]
+        plate = polygon(panel["plate"])
+        low_x, low_y, high_x, high_y = plate.bounds
+        size = ((high_x - low_x) * MM, (high_y - low_y) * MM)
+        counts = lambda reach: [max(1, math.ceil((s - over) / (p - over) - 1e-9)) for s, p in zip(size, reach)]
+        upright, lying = counts(reach), counts(reach[::-1])
+        turned = lying[0] * lying[1] < upright[0] * upright[1]
+        (columns, rows), (w, h) = (lying, reach[::-1]) if turned else (upright, reach)
+        openings = [polygon(one["polygon"]) for one in stencil["openings"]]
+        holes = [Point(at).buffer(0.003, quad_segs=32) for at in panel["holes"]]
+        wanted = unary_union([shape.boundary for shape in [plate, *openings, *holes]])
+        wanted = affinity.scale(affinity.translate(wanted, -low_x, -low_y), MM, MM, origin=(0, 0))
+        document = pymupdf.open(file)
+        assert len(document) == 1 + columns * rows, stencil["id"]
+        printed = []
+        for number, page in enumerate(itertools.islice(document, 1, None)):
+            row, column = divmod(number, columns)
+            left = (page.rect.width * point - w) / 2
+            top = (page.rect.height * point - h) / 2
+            x0, y1 = column * (w - over), size[1] - row * (h - over)
+            for drawing in page.get_drawings():
+                # the pen of lines to cut, 0.35 mm; bars, marks and folds are thinner
+                if drawing.get("width") is None or abs(drawing["width"] * point - 0.35) > 0.02:
+                    continue
+                place = lambda at: (x0 + at.x * point - left, y1 - (at.y * point - top))
+                for item in drawing["items"]:
+                    if item[0] == "l":
+                        printed.append(LineString([place(at) for at in item[1:3]]))
+                    elif item[0] in ("qu", "re"):
+                        # three sides of a rectangle are read as four: the fourth is not printed
+                        quad = item[1] if item[0] == "qu" else item[1].quad
+                        round_it = [place(at) for at in (quad.ul, quad.ll, quad.lr, quad.ur, quad.ul)]
+                        sides = [LineString(side) for side in zip(round_it, round_it[1:])]
+                        printed.extend(side for side in sides if wanted.buffer(near).contains(side))
+                    else:
+                        pytest.fail(f"a {item[0]} among straight lines")
+        printed = unary_union(printed)
+        assert printed.difference(wanted.buffer(near)).length < 0.5, stencil["id"]
+        assert wanted.difference(printed.buffer(near)).length < 0.5, stencil["id"]

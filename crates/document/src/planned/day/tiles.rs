@@ -6,7 +6,7 @@ use geo::{BooleanOps, BoundingRect, Coord, LineString, MultiLineString, Rect as 
 use ledger::Ledger;
 use note::msg;
 
-use crate::drawing::scene::{Dash, Path, Rect, Scene, Stroke, Text, WHITE, pen};
+use crate::drawing::scene::{Dash, Path, Scene, Stroke, Text, pen};
 use crate::drawing::view::View;
 use crate::sheet::{Paper, Sheet};
 use crate::typeset::Manuscript;
@@ -177,15 +177,8 @@ fn crops(scene: &mut Scene, [x, y, w, h]: [f64; 4]) {
     }
 }
 
-/// A bar with its length, on white, so that a line under it does not lengthen it.
+/// A bar with its length. It covers nothing: a line to cut may run under it.
 fn bar(scene: &mut Scene, [x, y]: [f64; 2], long: f64, words: &str, cap: f64) {
-    let plate = Rect {
-        x: x - 1.0,
-        y: y - 2.0,
-        w: long + 16.0,
-        h: 4.0,
-    };
-    scene.fill(Path::plate(plate, 0.5), WHITE);
     let mut path = Path::line(&[[x, y], [x + long, y]]);
     for end in [x, x + long] {
         path.add_line(&[[end, y - 1.5], [end, y + 1.5]]);
