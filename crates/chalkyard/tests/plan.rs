@@ -16,8 +16,10 @@ impl Demo {
     fn new() -> Demo {
         let dir = TempDir::new().expect("a folder");
         let from = Path::new(env!("CARGO_MANIFEST_DIR")).join("../../demo");
-        fs::create_dir(dir.path().join("figures")).expect("a folder");
-        for part in ["", "figures"] {
+        for folder in ["figures", "weather"] {
+            fs::create_dir(dir.path().join(folder)).expect("a folder");
+        }
+        for part in ["", "figures", "weather"] {
             for entry in fs::read_dir(from.join(part)).expect("the demo") {
                 let path = entry.expect("an entry").path();
                 if path.is_file() {
@@ -277,4 +279,59 @@ fn check_tapes_are_judged_and_the_wrong_mark_is_named() {
     demo.write("checks.csv", &filled(&places));
     demo.run("check")
         .holds(1, &[&format!("{wrong} lies wrong"), "Set it out again"]);
+}
+
+/// Rain on one day, a broken figure from another on: the weeks ahead are planned again, what
+/// came before stays as it was.
+#[test]
+fn the_weeks_ahead_change_when_something_falls_out() {
+    let demo = Demo::new();
+    demo.run("plan").holds(0, &[]);
+    let before = demo.record();
+    let broken = before["markings"][0]["name"].as_str().expect("a name");
+    demo.write(
+        "lost.csv",
+        &format!("week,session,marking,note\n2,1,,rain at ten\n3,2,{broken},lifts\n"),
+    );
+    demo.run("plan")
+        .holds(0, &["One outing is lost", "changed"]);
+    let after = demo.record();
+    let sessions = |record: &serde_json::Value| -> Vec<serde_json::Value> {
+        record["teach"]["sessions"]
+            .as_array()
+            .expect("sessions")
+            .clone()
+    };
+    for (old, new) in std::iter::zip(sessions(&before), sessions(&after)) {
+        let when = [&new["week"], &new["session"]].map(|it| it.as_u64().expect("a number"));
+        if when < [2, 1] {
+            assert_eq!(old, new, "what was held stays");
+        }
+        if when == [2, 1] {
+            assert!(new["slots"].as_array().expect("slots").is_empty());
+        }
+        if when >= [3, 2] {
+            let text = new.to_string();
+            assert!(!text.contains(&format!("\"{broken}\"")), "{when:?}");
+        }
+    }
+    assert_eq!(before["layout"]["chosen"], after["layout"]["chosen"]);
+}
+
+/// Slips in what crews and teachers write point at their place.
+#[test]
+fn slips_of_the_build_and_of_the_weeks_are_told() {
+    let demo = Demo::new();
+    demo.change("programme.toml", "people = 8", "people = 0");
+    demo.run("check").holds(2, &["programme.toml"]);
+    demo.change("programme.toml", "people = 0", "people = 8\ntool = \"axe\"");
+    demo.run("check").holds(2, &["axe"]);
+    demo.change("programme.toml", "tool = \"axe\"\n", "");
+    demo.write("checks.csv", "from,to,reading\nA,B,ten\n");
+    demo.run("check").holds(2, &["checks.csv:2"]);
+    demo.write("checks.csv", "from,to,reading\nA,nowhere-1,3.20\n");
+    demo.run("check").holds(2, &["checks.csv", "no layout"]);
+    fs::remove_file(demo.path("checks.csv")).expect("gone");
+    demo.write("lost.csv", "week,session\n0,1\n");
+    demo.run("check").holds(2, &["lost.csv:2"]);
 }
