@@ -256,7 +256,7 @@ pub fn cut(project: &Project, built: &Built) -> Vec<Output> {
     );
     files
         .into_iter()
-        .map(|file| Output::new(&format!("out/cut/{}", file.name), file.bytes))
+        .map(|file| Output::new(format!("out/cut/{}", file.name), file.bytes))
         .collect()
 }
 

@@ -259,7 +259,10 @@ fn check_tapes_are_judged_and_the_wrong_mark_is_named() {
             match ends.as_slice() {
                 [from, to] if places.contains_key(*from) => {
                     let [a, b] = [places[*from], places[*to]];
-                    format!("{from},{to},{:.3},\n", (a[0] - b[0]).hypot(a[1] - b[1]))
+                    format!(
+                        "{from},{to},{:.3},\n",
+                        ((a[0] - b[0]) * (a[0] - b[0]) + (a[1] - b[1]) * (a[1] - b[1])).sqrt()
+                    )
                 }
                 _ => format!("{row}\n"),
             }

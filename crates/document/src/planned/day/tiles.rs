@@ -26,7 +26,7 @@ pub fn write(paper: &mut Manuscript, sheet: &Sheet, stencil: &Stencil, ledger: &
         let Some(room) = panel.plate.bounding_rect() else {
             continue;
         };
-        let low = Coord::from(room.min());
+        let low = room.min();
         let tiling = tiles([room.width(), room.height()], page, ledger);
         let lines = lines(panel, low);
         paper.plate(
