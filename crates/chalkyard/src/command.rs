@@ -115,6 +115,10 @@ pub struct Plan {
     /// Also print each stencil at 1:1, tiled for the project's paper
     #[arg(long)]
     pub tiled: bool,
+
+    /// Also write the cut files as DXF R12, for cutters that know nothing newer
+    #[arg(long)]
+    pub r12: bool,
     /// The most that may be spent, in place of the project's budget
     #[arg(long, value_name = "MONEY")]
     pub budget: Option<f64>,

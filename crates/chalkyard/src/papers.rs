@@ -218,8 +218,8 @@ pub fn checks(project: &Project, setout: &SetOut) -> Output {
     Output::new("out/checks.csv", text)
 }
 
-/// What a cutter reads: sheets and stencils, as DXF and as SVG.
-pub fn cut(project: &Project, built: &Built) -> Vec<Output> {
+/// What a cutter reads: sheets and stencils, as DXF (R12 on demand, too) and as SVG.
+pub fn cut(project: &Project, built: &Built, r12: bool) -> Vec<Output> {
     let catalogue = Catalogue::of(project.about.language);
     let units = project.about.units;
     let word = |key| catalogue.word(key);
@@ -247,13 +247,18 @@ pub fn cut(project: &Project, built: &Built) -> Vec<Output> {
         side_up: word("cut-side-up"),
         names,
     };
-    let files = cutfile::files(
-        &built.stencils,
-        &built.sheets,
-        &texts,
-        cutfile::Version::R2000,
-        &project.ledger,
-    );
+    let versions = [cutfile::Version::R2000, cutfile::Version::R12];
+    let mut files: Vec<cutfile::CutFile> = versions
+        .iter()
+        .take(if r12 { 2 } else { 1 })
+        .flat_map(|version| {
+            let (stencils, sheets) = (&built.stencils, &built.sheets);
+            cutfile::files(stencils, sheets, &texts, *version, &project.ledger)
+        })
+        .collect();
+    // the SVG of both is the same file
+    files.sort_by(|a, b| a.name.cmp(&b.name));
+    files.dedup_by(|a, b| a.name == b.name);
     files
         .into_iter()
         .map(|file| Output::new(format!("out/cut/{}", file.name), file.bytes))

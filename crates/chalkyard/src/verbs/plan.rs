@@ -128,7 +128,7 @@ pub fn plan(asked: &Plan, manner: Manner) -> Result<Outcome, Fault> {
     )?);
     if let Some(built) = &built {
         outputs.push(papers::checks(project, &built.setout));
-        outputs.extend(papers::cut(project, built));
+        outputs.extend(papers::cut(project, built, asked.r12));
         if asked.tiled {
             outputs.extend(papers::tiled(project, built)?);
         }

@@ -1,6 +1,9 @@
 //! The weeks on the wall: who plays where when, what each child gets of it, what to do when
 //! something falls out.
 
+use children::Means;
+use footfall::Pitch;
+use games::Form;
 use note::{Fact, msg};
 use plan::Teach;
 
@@ -55,7 +58,90 @@ pub fn write(
         this_week(paper, sheet, planned, teaching, week);
     }
     paper.page_break();
+    forms(paper, sheet, planned, teach);
     gets(paper, sheet, teach);
+}
+
+/// Which child plays which form of the games at a station, from what its feet will do there.
+fn forms(paper: &mut Manuscript, sheet: &Sheet, planned: &Planned, teach: &Teach) {
+    let mut played: Vec<(&str, &str)> = Vec::new();
+    let groups = teach
+        .sessions
+        .iter()
+        .flat_map(|one| one.slots.iter().flatten());
+    for group in groups {
+        let on = (group.marking.as_str(), group.gait.as_str());
+        if !played.contains(&on) {
+            played.push(on);
+        }
+    }
+    let mut rows = Vec::new();
+    for (marking, gait) in played {
+        let who = |wanted: Form| -> String {
+            let of = planned.children().iter().filter(|child| {
+                let feet = planned.record.footfall.iter().flatten().filter(|row| {
+                    row.marking == marking && row.gait == gait && row.child == child.id
+                });
+                let shares = feet.fold(None, |best: Option<Pitch>, row| {
+                    // the better of the two feet leads
+                    let this = Pitch {
+                        well: row.well,
+                        easy: row.easy,
+                        hard: row.hard,
+                    };
+                    match best {
+                        Some(best) if best.well >= this.well => Some(best),
+                        _ => Some(this),
+                    }
+                });
+                let none = Pitch {
+                    well: 0.0,
+                    easy: 0.0,
+                    hard: 1.0,
+                };
+                games::form_for(means(&child.means), shares.unwrap_or(none)) == wanted
+            });
+            let codes: Vec<&str> = of.map(|child| child.id.as_str()).collect();
+            if codes.is_empty() {
+                sheet.word("doc-none")
+            } else {
+                codes.join(", ")
+            }
+        };
+        rows.push(vec![
+            marking_name(sheet, planned, marking),
+            suits::gait_words(sheet, gait),
+            who(Form::Easier),
+            who(Form::Harder),
+            who(Form::Wheels),
+        ]);
+    }
+    if rows.is_empty() {
+        return;
+    }
+    rows.sort();
+    paper.heading(2, &sheet.word("weeks-forms"));
+    paper.lead(&sheet.word("weeks-forms-how"));
+    paper.sentences(
+        &[
+            Column::prose(sheet.word("page-column-marking"), 3),
+            Column::prose(sheet.word("page-column-skill"), 2),
+            Column::prose(sheet.word("card-easier"), 4),
+            Column::prose(sheet.word("card-harder"), 3),
+            Column::prose(sheet.word("weeks-column-wheels"), 2),
+        ],
+        &rows,
+    );
+}
+
+/// The means of a word of the record.
+fn means(word: &str) -> Means {
+    match word {
+        "walker" => Means::Walker,
+        "wheels" => Means::Wheels,
+        "held" => Means::Held,
+        _ => Means::Feet,
+    }
 }
 
 fn marking_name(sheet: &Sheet, planned: &Planned, name: &str) -> String {
