@@ -296,8 +296,7 @@ fn the_weeks_ahead_change_when_something_falls_out() {
         "lost.csv",
         &format!("week,session,marking,note\n2,1,,rain at ten\n3,2,{broken},lifts\n"),
     );
-    demo.run("plan")
-        .holds(0, &["lost", "changed"]);
+    demo.run("plan").holds(0, &["lost", "changed"]);
     let after = demo.record();
     let sessions = |record: &serde_json::Value| -> Vec<serde_json::Value> {
         record["teach"]["sessions"]

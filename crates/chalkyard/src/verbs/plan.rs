@@ -98,11 +98,17 @@ pub fn plan(asked: &Plan, manner: Manner) -> Result<Outcome, Fault> {
     let laid: Vec<(&str, &Figure)> = std::iter::zip(&told.markings, &told.figures)
         .map(|(marking, figure)| (marking.name.as_str(), figure))
         .collect();
-    let built = building::build(&walked, &laid, &mut notes);
+    // paint and play hang on the plan alone
+    let mut of_play = Vec::new();
+    let (built, taught) = rayon::join(
+        || building::build(&walked, &laid, &mut notes),
+        || teaching::teach(project, &class, &told, &mut of_play),
+    );
+    let taught = taught?;
+    notes.append(&mut of_play);
     let mut record = record(&walked);
     let names: Vec<&str> = laid.iter().map(|(name, _)| *name).collect();
     record.build = built.as_ref().map(|built| building::record(built, &names));
-    let taught = teaching::teach(project, &class, &told, &mut notes)?;
     record.teach = taught.as_ref().map(Taught::record);
     fill(&mut record, &walked, &class, &planned, &told);
     let before = last(dir);
