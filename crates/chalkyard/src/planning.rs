@@ -19,6 +19,7 @@ use marking::{Family, Figure, Look, Palette};
 use note::{Fact, Note, Noted, Place, msg};
 use project::Project;
 use project::read::layout::Marking;
+use project::read::seen::Sight;
 use project::read::trials::{On, Trial};
 
 use crate::command::Manner;
@@ -168,9 +169,23 @@ fn learn(project: &Project, expected: Vec<Expected>, model: &Model, look: &Look)
                     })
                 })
                 .collect();
+            let seen = || {
+                let code = &expected.child.name;
+                project.seen.iter().filter(move |seen| seen.child == *code)
+            };
+            let checks = seen().filter_map(|seen| match seen.what {
+                Sight::Looks(check) => Some(check),
+                Sight::Count(_) => None,
+            });
+            let runs = seen().filter_map(|seen| match seen.what {
+                Sight::Count(run) => Some(run),
+                Sight::Looks(_) => None,
+            });
             Pupil {
                 tries,
-                ..Pupil::new(expected)
+                checks: checks.collect(),
+                runs: runs.collect(),
+                ..Pupil::new(expected.clone())
             }
         })
         .collect();

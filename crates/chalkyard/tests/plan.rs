@@ -337,3 +337,27 @@ fn slips_of_the_build_and_of_the_weeks_are_told() {
     demo.write("lost.csv", "week,session\n0,1\n");
     demo.run("check").holds(2, &["lost.csv:2"]);
 }
+
+/// A child whose skip met no criterion of twelve is expected to skip less than before, and one
+/// whose hops kept the pattern for long to keep it longer.
+#[test]
+fn what_an_observer_saw_moves_a_child() {
+    let demo = Demo::new();
+    demo.run("plan").holds(0, &[]);
+    let before = demo.record();
+    demo.write(
+        "seen.csv",
+        "child,skill,looks,met,contacts,broke\nosprey,skip,12,0,,\nosprey,hop,,,60,no\n",
+    );
+    demo.run("plan").holds(0, &[]);
+    let after = demo.record();
+    let figure = |record: &serde_json::Value, skill: &str, what: &str| {
+        let children = record["children"].as_array().expect("children");
+        let child = children.iter().find(|child| child["id"] == "osprey");
+        child.expect("osprey")["skills"][skill][what]
+            .as_f64()
+            .expect("a number")
+    };
+    assert!(figure(&after, "skip", "can") < figure(&before, "skip", "can"));
+    assert!(figure(&after, "hop", "steady") > figure(&before, "hop", "steady"));
+}

@@ -16,6 +16,7 @@ mod network;
 mod overrides;
 pub mod package;
 pub mod programme;
+pub mod seen;
 pub mod skies;
 pub mod surveyed;
 mod syntax;
@@ -42,6 +43,7 @@ use crate::read::files::Source;
 use crate::read::layout::{Layout, Makers, Marking};
 use crate::read::lost::Lost;
 use crate::read::programme::Programme;
+use crate::read::seen::Seen;
 use crate::read::skies::Sky;
 use crate::read::surveyed::Surveyed;
 use crate::read::trials::Trial;
@@ -74,6 +76,8 @@ pub struct Project {
     pub trials: Vec<Trial>,
     /// What check tapes read at the set-out.
     pub checks: Vec<setout::Reading>,
+    /// Looks at skills, and counted contacts.
+    pub seen: Vec<Seen>,
     /// Sessions that fell out, and markings that cannot be used.
     pub lost: Vec<Lost>,
     /// Games of the user's own.
@@ -209,6 +213,8 @@ pub fn read(dir: &Path) -> Noted<Option<Project>> {
     let checks = load("checks.csv", &mut notes).map_or_else(Vec::new, |source| {
         checks::checks(&source, about.units, &ledger, &mut notes)
     });
+    let seen = load("seen.csv", &mut notes)
+        .map_or_else(Vec::new, |source| seen::seen(&source, codes, &mut notes));
     let lost = load("lost.csv", &mut notes).map_or_else(Vec::new, |source| {
         lost::lost(&source, laid.names.as_deref(), &mut notes)
     });
@@ -229,6 +235,7 @@ pub fn read(dir: &Path) -> Noted<Option<Project>> {
         layout,
         trials,
         checks,
+        seen,
         lost,
         skies,
         games,
@@ -347,7 +354,7 @@ fn drop_echoes(notes: &mut Vec<Note>, files: &Sheaf) {
 
 /// In the order in which a person meets the files; within a file by place.
 pub fn sort(notes: &mut [Note]) {
-    const ORDER: [&str; 10] = [
+    const ORDER: [&str; 11] = [
         "project.toml",
         "tape.csv",
         "survey.toml",
@@ -356,6 +363,7 @@ pub fn sort(notes: &mut [Note]) {
         "programme.toml",
         "layout.toml",
         "trials.csv",
+        "seen.csv",
         "checks.csv",
         "lost.csv",
     ];

@@ -290,6 +290,10 @@ build-hours-mend = write hours of the clock, as from = 9 and until = 15.5
 build-tool = a { $tool } does not cut { $material }
 weather-unreadable = { $file } cannot be read, or is larger than any year of hours
 game-like-ours = a game of the house is called { $name }
+seen-one = a row has either looks or contacts
+seen-want-one = `looks` and `met`, or `contacts` and `broke`
+seen-skill = { $found } is no skill
+seen-yes-no = { $found } is neither yes nor no
 tape-blank = { $count ->
     [one] one row has its points and no reading yet
    *[other] { $count } rows have their points and no reading yet

@@ -284,6 +284,10 @@ build-hours-mend = escriba horas del reloj, como from = 9 y until = 15.5
 build-tool = con { $tool } no se corta { $material }
 weather-unreadable = no se puede leer { $file }, o es más grande que cualquier año de horas
 game-like-ours = un juego de la casa se llama { $name }
+seen-one = una fila tiene miradas o apoyos, no ambas cosas ni ninguna
+seen-want-one = `looks` y `met`, o `contacts` y `broke`
+seen-skill = { $found } no es un movimiento
+seen-yes-no = { $found } no es ni yes ni no
 tape-blank = { $count ->
     [one] una fila tiene sus puntos y todavía ninguna lectura
    *[other] { $count } filas tienen sus puntos y todavía ninguna lectura
