@@ -301,6 +301,14 @@ impl Form {
         for (skill, weight) in &usual.weights {
             _ = writeln!(out, "{} = {weight}", skill.word());
         }
+        out.push('\n');
+        self.say(&mut out, msg!("new-programme-build"));
+        let build = &usual.building;
+        _ = writeln!(
+            out,
+            "# [build]\n# people = {}\n# days = {}\n# from = {}\n# until = {}",
+            build.people, build.days, build.hours[0], build.hours[1]
+        );
         out
     }
 }

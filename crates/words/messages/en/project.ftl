@@ -332,5 +332,6 @@ new-programme-ages = Where children.csv stays empty: how many children of each a
 new-programme-words = Words for letter courts.
 new-programme-families = Figures that are wanted (then no others are considered) or refused.
 new-programme-prices = What paint costs where you buy it, by the can.
+new-programme-build = Who paints on how many days, between which hours of the clock. docs/format.md has more: what stencils are cut from, and with what.
 new-programme-weights = How much each skill is wanted; 0 leaves one out.
 traced-file-assumed = What is assumed: printed in the report. Strike out what you have measured.

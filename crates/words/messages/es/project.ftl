@@ -326,5 +326,6 @@ new-programme-ages = Si children.csv queda vacío: cuántos niños hay de cada e
 new-programme-words = Palabras para tableros de letras.
 new-programme-families = Figuras que se quieren (entonces no se consideran otras) o que se rechazan.
 new-programme-prices = Lo que cuesta la pintura donde la compra, por bote.
+new-programme-build = Quién pinta, cuántos días, entre qué horas del reloj. En docs/format.md hay más: de qué se cortan las plantillas y con qué.
 new-programme-weights = Cuánto se quiere cada destreza; 0 deja una fuera.
 traced-file-assumed = Lo que se supone: se imprime en el informe. Tache lo que ya haya medido.
