@@ -66,10 +66,13 @@ day-work-told = { $people ->
    *[other] { $people } people are
  } done at { $end }, if all goes well. { $proven ->
     [yes] With these people, plates and tapes nobody can be done sooner.
-   *[no] A better order could save { $minutes ->
-        [one] one minute
-       *[other] { $minutes } minutes
-    } at most.
+   *[no] A better order could save { $hours ->
+        [0] { $minutes ->
+            [one] one minute
+           *[other] { $minutes } minutes
+        }
+       *[other] { $hours } hours
+    } at most, nights among them.
  }
 day-work-children = Children may come back from { $when } on, when an adult has tried every marking. Until then the yard stays roped off.
 day-chart-told = Day { $day }: who works on what; { $people ->

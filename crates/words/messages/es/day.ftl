@@ -66,10 +66,13 @@ day-work-told = { $people ->
    *[other] { $people } personas acaban
  } a las { $end } si todo va bien. { $proven ->
     [yes] Con estas personas, plantillas y cintas nadie puede acabar antes.
-   *[no] Otro orden ahorraría como mucho { $minutes ->
-        [one] un minuto
-       *[other] { $minutes } minutos
-    }.
+   *[no] Otro orden ahorraría como mucho { $hours ->
+        [0] { $minutes ->
+            [one] un minuto
+           *[other] { $minutes } minutos
+        }
+       *[other] { $hours } horas
+    }, contando las noches.
  }
 day-work-children = Los niños pueden volver desde { $when }, cuando un adulto haya probado cada marca. Hasta entonces el patio sigue acordonado.
 day-chart-told = Día { $day }: quién trabaja en qué; { $people ->

@@ -22,6 +22,10 @@ pub fn write(paper: &mut Manuscript, sheet: &Sheet, planned: &Planned, build: &B
         end = clock(sheet, plan.end_s),
         proven = if plan.proven() { "yes" } else { "no" },
         minutes = (plan.gap_s() / 60).unsigned_abs(),
+        hours = match plan.gap_s() / HOUR {
+            0..=2 => 0,
+            hours => hours.unsigned_abs() + 1,
+        },
     )));
     if let Some(children) = plan.children_s {
         paper.paragraph(&sheet.say(msg!("day-work-children", when = clock(sheet, children))));
@@ -186,7 +190,9 @@ fn chart(sheet: &Sheet, plan: &Plan, day: usize, [from, to]: [i64; 2]) -> Scene 
         .map(|task| task.end_s)
         .fold(to, i64::max);
     let span = (last - from).max(1) as f64;
-    let x = |seconds: i64| left + (seconds - from) as f64 / span * (175.0 - left);
+    // half an hour's figure stands beyond the last line
+    let right = 175.0 - 2.0 * grow;
+    let x = |seconds: i64| left + (seconds - from) as f64 / span * (right - left);
     let foot = top + row * people as f64;
     let mut hour = from.div_euclid(HOUR) * HOUR;
     while hour <= last {
@@ -207,7 +213,7 @@ fn chart(sheet: &Sheet, plan: &Plan, day: usize, [from, to]: [i64; 2]) -> Scene 
         );
         scene.text(label.bold().end());
         scene.stroke(
-            Path::line(&[[left, y + row], [175.0, y + row]]),
+            Path::line(&[[left, y + row], [right, y + row]]),
             Stroke::solid(pen::HAIR),
         );
     }
