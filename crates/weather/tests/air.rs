@@ -134,9 +134,10 @@ proptest! {
         prop_assert!((air.humidity(t, dew) - rh).abs() <= ROUNDING);
     }
 
-    /// Damper or dustier is never better.
+    /// Damper or dustier is never better. From 82 °F on: below, the published index goes over
+    /// from one formula to the other and may step down by some tenths.
     #[test]
-    fn more_is_never_better(t in 80.0..110.0f64, rh in 14.0..80.0f64, dust in 0.0..400.0f64) {
+    fn more_is_never_better(t in 82.0..110.0f64, rh in 14.0..80.0f64, dust in 0.0..400.0f64) {
         let air = air();
         prop_assert!(air.heat_index(t, rh + 4.0) > air.heat_index(t, rh));
         prop_assert!(air.quality_index(dust + 0.1) >= air.quality_index(dust));
