@@ -5,6 +5,7 @@ import csv
 import datetime
 import itertools
 import math
+import re
 import shutil
 
 import ezdxf
@@ -271,3 +272,32 @@ def test_tiled_pages_make_the_plate_again(tiled, build):
         printed = unary_union(printed)
         assert printed.difference(wanted.buffer(near)).length < 0.5, stencil["id"]
         assert wanted.difference(printed.buffer(near)).length < 0.5, stencil["id"]
+
+
+def test_a_crew_can_lay_the_marks_from_the_paper_alone(demo, plan, build):
+    """Only the printed sheet and the surveyed points: two tapes crossed with the mark on the left
+    of who looks from the first to the second give the plan's marks, and the printed check holds."""
+    pages = pymupdf.open(demo / "out" / "set-out.pdf")
+    words = "\n".join(page.get_text() for page in pages).replace("\u00a0\u00a0", " ")
+    points = {name: (point["x"], point["y"]) for name, point in plan["survey"]["points"].items()}
+    row = re.compile(
+        r"\n(?P<mark>[\w-]+-\d+)\n[^\d\n][^\n]*(?:\n[^\n]*)??\n(?P<a>\w+) (?P<ra>[\d.]+)\n"
+        r"(?P<b>\w+) (?P<rb>[\d.]+)\n(?P<c>\w+) (?P<rc>[\d.]+)\nat most (?P<limit>\d+) mm off"
+    )
+    planned = {point["name"]: point["at"] for point in build["setout"]["points"]}
+    laid = {}
+    for found in row.finditer(words):
+        (ax, ay), (bx, by) = points[found["a"]], points[found["b"]]
+        ra, rb = float(found["ra"]), float(found["rb"])
+        span = math.hypot(bx - ax, by - ay)
+        along = (ra**2 - rb**2 + span**2) / (2 * span)
+        off = math.sqrt(ra**2 - along**2)
+        ux, uy = (bx - ax) / span, (by - ay) / span
+        mark = (ax + along * ux - off * uy, ay + along * uy + off * ux)
+        laid[found["mark"]] = mark
+        check = math.hypot(mark[0] - points[found["c"]][0], mark[1] - points[found["c"]][1])
+        assert abs(check - float(found["rc"])) * MM <= int(found["limit"])
+    assert set(laid) == set(planned)
+    for name, (x, y) in laid.items():
+        # lengths are printed to 5 mm; tapes that cross at 30 degrees double what is rounded off
+        assert math.hypot(x - planned[name][0], y - planned[name][1]) < 0.01, name
