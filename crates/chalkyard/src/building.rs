@@ -549,11 +549,7 @@ fn skies(project: &Project) -> Vec<Judged> {
             }
             Judged {
                 file: sky.file.clone(),
-                // a table of one's own names no place but the yard's
-                place: match sky.weather.place.name.as_str() {
-                    name if name.is_empty() || name == sky.file => project.about.name.clone(),
-                    name => name.to_owned(),
-                },
+                place: sky.place(&project.about.name).to_owned(),
                 year,
                 windows,
             }

@@ -159,6 +159,7 @@ pub fn plan(
             teach,
             games: &taught.games,
             starts: &starts,
+            fits: &taught.fits,
         });
     let mut presses: Vec<(&str, Press)> = vec![
         (
@@ -353,5 +354,5 @@ pub fn sessions(project: &Project, taught: &Taught) -> Option<Output> {
 
 ledger::figures! {
     /// When a session begins, hours of the clock.
-    HOUR = "programme.hour";
+    pub HOUR = "programme.hour";
 }

@@ -5,6 +5,7 @@ use std::collections::{BTreeMap, BTreeSet};
 use children::Child;
 use footfall::Footfall;
 use games::{Available, Equipment, Game, Offered};
+use jiff::ToSpan;
 use layout::week::Target;
 use note::{Note, msg};
 use project::Project;
@@ -12,6 +13,7 @@ use project::read::lost::Lost;
 use sessions::{Forecast, Manner, Mishap, Plan, Programme, Pupil, Station, When, Work};
 
 use crate::outcome::Fault;
+use crate::papers;
 use crate::planning::Class;
 use crate::verbs::plan::Told;
 
@@ -25,6 +27,8 @@ pub struct Taught {
     pub plan: Plan,
     /// What a session will be like.
     pub forecast: Forecast,
+    /// What typical years leave of the sessions, by weather file.
+    pub fits: Vec<(String, days::Sessions)>,
     /// Games that this yard and this class can play, by name; the project's own among them.
     pub games: Vec<Game>,
 }
@@ -113,8 +117,39 @@ pub fn teach(
         programme,
         plan,
         forecast,
+        fits: fits(project),
         games,
     }))
+}
+
+/// How many of the planned sessions fall on hours fit for play, by typical years.
+fn fits(project: &Project) -> Vec<(String, days::Sessions)> {
+    let ledger = &project.ledger;
+    let programme = &project.programme;
+    let Some(starts) = programme.starts else {
+        return Vec::new();
+    };
+    let mut planned: BTreeMap<u8, f64> = BTreeMap::new();
+    for week in 0..i64::from(programme.weeks) {
+        if let Ok(date) = starts.checked_add((7 * week).days()) {
+            let month = date.month().unsigned_abs();
+            *planned.entry(month).or_default() += f64::from(programme.sessions_a_week);
+        }
+    }
+    let planned: Vec<(u8, f64)> = planned.into_iter().collect();
+    let (bands, air) = (days::Bands::of(ledger), weather::Air::of(ledger));
+    // an hour is called by its end
+    let hour = ledger.number(papers::HOUR).clamp(0.0, 23.0) as u8 + 1;
+    project
+        .skies
+        .iter()
+        .filter(|sky| sky.weather.span == weather::Span::TypicalYear)
+        .map(|sky| {
+            let months = days::fit_hours(&sky.weather, &[hour], &bands, &air);
+            let place = sky.place(&project.about.name).to_owned();
+            (place, days::sessions(&planned, &months))
+        })
+        .collect()
 }
 
 /// The plan again, where sessions fell out or markings cannot be used. What lies before the

@@ -16,6 +16,16 @@ pub struct Sky {
     pub weather: Weather,
 }
 
+impl Sky {
+    /// The place that the file names; a table of one's own names none but the `yard`.
+    pub fn place<'a>(&'a self, yard: &'a str) -> &'a str {
+        match self.weather.place.name.as_str() {
+            name if name.is_empty() || name == self.file => yard,
+            name => name,
+        }
+    }
+}
+
 /// Endings of the forms that [`weather::read`] knows.
 const ENDINGS: [&str; 2] = ["epw", "csv"];
 

@@ -68,6 +68,14 @@ pocket-see = you see
 pocket-say = you say or do
 fit-title = Go, shade, or stay in
 fit-how = Look before each session. The worst light of the four counts.
+fit-year = In a typical year at { $place }, about { $expected } of { $planned } planned sessions fall on an hour that is fit for play. { $known ->
+    [yes] { $spare ->
+        [0] No spare ones are needed.
+        [one] Plan one more to spare.
+       *[other] Plan { $spare } more to spare.
+    }
+   *[no] So few hours are fit that spare ones do not help: choose another hour or season.
+ }
 fit-column-light = light
 fit-column-heat = heat index, °{ $unit }
 fit-column-chill = wind chill, °{ $unit }

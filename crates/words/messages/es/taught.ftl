@@ -68,6 +68,14 @@ pocket-see = se ve
 pocket-say = se dice o se hace
 fit-title = Salir, sombra o adentro
 fit-how = Mire antes de cada sesión. Cuenta la peor luz de las cuatro.
+fit-year = En un año típico en { $place }, unas { $expected } de { $planned } sesiones planeadas caen en una hora buena para jugar. { $known ->
+    [yes] { $spare ->
+        [0] No hacen falta de reserva.
+        [one] Planee una más de reserva.
+       *[other] Planee { $spare } más de reserva.
+    }
+   *[no] Hay tan pocas horas buenas que las de reserva no ayudan: elija otra hora u otra estación.
+ }
 fit-column-light = luz
 fit-column-heat = índice de calor, °{ $unit }
 fit-column-chill = sensación de frío, °{ $unit }

@@ -1,22 +1,33 @@
 //! Go, shade, or stay in: the lights of the day, and what to do instead.
 
 use days::{Bands, figures};
-use note::msg;
+use note::{Fact, msg};
 use unit::Units;
 
+use super::Teaching;
 use crate::measure;
 use crate::planned::Planned;
 use crate::sheet::Sheet;
 use crate::typeset::{Column, Manuscript};
 
 /// Writes the page.
-pub fn write(paper: &mut Manuscript, sheet: &Sheet, planned: &Planned) {
+pub fn write(paper: &mut Manuscript, sheet: &Sheet, planned: &Planned, teaching: &Teaching) {
     let ledger = planned.ledger;
     let bands = Bands::of(ledger);
     let count = |key| ledger.number(key).round().max(0.0) as u64;
     paper.page_break();
     paper.heading(2, &sheet.word("fit-title"));
     paper.paragraph(&sheet.word("fit-how"));
+    for (place, fit) in teaching.fits {
+        paper.paragraph(&sheet.say(msg!(
+            "fit-year",
+            place = place.as_str(),
+            planned = Fact::Number(fit.planned, 0),
+            expected = Fact::Number(fit.expected, 0),
+            spare = u64::from(fit.spare.unwrap_or_default()),
+            known = if fit.spare.is_some() { "yes" } else { "no" }
+        )));
+    }
     let degrees = |fahrenheit: f64| match sheet.units {
         Units::Metres => measure::plain((fahrenheit - 32.0) / 1.8, 0, sheet),
         Units::Feet => measure::plain(fahrenheit, 0, sheet),

@@ -22,6 +22,8 @@ pub struct Teaching<'a> {
     pub games: &'a [Game],
     /// The first day, ISO 8601; empty where nobody says.
     pub starts: &'a str,
+    /// What typical years leave of the sessions, with the place of each.
+    pub fits: &'a [(String, days::Sessions)],
 }
 
 /// One card a game, two a page.
@@ -38,6 +40,6 @@ pub fn weeks(
     teaching: &Teaching,
 ) {
     weeks::write(paper, sheet, planned, drawn, teaching);
-    fit::write(paper, sheet, planned);
+    fit::write(paper, sheet, planned, teaching);
     pocket::write(paper, sheet, planned);
 }
