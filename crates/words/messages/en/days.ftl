@@ -9,9 +9,6 @@ days-rule-dry-after = no rain for hours after
 days-rule-wind = little wind
 days-rule-dry-wanted = no rain for half a day after
 days-rule-warm-after = warm enough for a day after
-days-fine = fine
-days-not = not fine
-days-unknown = not known
 days-no-window = No working day of this forecast has room for { $hours ->
     [one] one hour
    *[other] { $hours } hours

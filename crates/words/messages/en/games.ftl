@@ -45,11 +45,6 @@ games-link = { $link ->
     [story] a story
    *[other] { $link }
  }
-games-who = { $who ->
-    [station] a group at a station
-    [whole] the whole group
-   *[other] { $who }
- }
 games-form = { $form ->
     [easier] Easier
     [harder] Harder

@@ -31,10 +31,6 @@ paint-price-unknown = { $count ->
    *[other] { $count } lines of the list have no price: the total is the least
 } that it can come to.
 paint-name-price = Ask a shop and write the prices into programme.toml.
-paint-total = { $sum } { $currency }
-paint-total-at-least = at least { $sum } { $currency }
-paint-grain = { $least } to { $most } mm, rounded
-paint-tape-width = { $least } to { $most } mm wide
 shop-masking-tape = masking tape
 shop-grit = fine sand for grip
 shop-roller-frame = roller frame

@@ -9,9 +9,6 @@ days-rule-dry-after = sin lluvia unas horas después
 days-rule-wind = poco viento
 days-rule-dry-wanted = sin lluvia medio día después
 days-rule-warm-after = bastante calor hasta un día después
-days-fine = bien
-days-not = no
-days-unknown = no se sabe
 days-no-window = Ningún día de trabajo de este pronóstico tiene lugar para { $hours ->
     [one] una hora
    *[other] { $hours } horas

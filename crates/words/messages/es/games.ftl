@@ -45,11 +45,6 @@ games-link = { $link ->
     [story] un cuento
    *[other] { $link }
  }
-games-who = { $who ->
-    [station] un grupo en una estación
-    [whole] todo el grupo
-   *[other] { $who }
- }
 games-form = { $form ->
     [easier] Más fácil
     [harder] Más difícil

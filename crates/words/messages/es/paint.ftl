@@ -31,10 +31,6 @@ paint-price-unknown = { $count ->
    *[other] { $count } líneas de la lista no tienen precio: el total es lo mínimo
 } que puede costar.
 paint-name-price = Pregunte en una tienda y escriba los precios en programme.toml.
-paint-total = { $sum } { $currency }
-paint-total-at-least = al menos { $sum } { $currency }
-paint-grain = de { $least } a { $most } mm, redondeada
-paint-tape-width = de { $least } a { $most } mm de ancho
 shop-masking-tape = cinta de enmascarar
 shop-grit = arena fina para el agarre
 shop-roller-frame = mango de rodillo
