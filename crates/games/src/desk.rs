@@ -9,7 +9,7 @@ use note::{Fact, Message, Note, Place, msg};
 use toml::Spanned;
 use toml::de::{DeTable, DeValue};
 
-use crate::near::nearest;
+use note::nearest;
 
 /// Faults of the syntax past this many are not told: they are mostly echoes.
 const MOST: usize = 5;

@@ -15,7 +15,6 @@ mod desk;
 mod figures;
 mod form;
 mod game;
-mod near;
 mod order;
 mod read;
 pub mod reading;

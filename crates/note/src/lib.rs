@@ -7,6 +7,10 @@
 //! Invariants: a note names one cause once; a [`Place`] is a byte range of a file that
 //! was read; this room knows no file system, no language and no unit of the user's.
 
+mod near;
+
+pub use near::{is_slip, nearest};
+
 use std::fmt;
 use std::sync::Arc;
 

@@ -8,7 +8,6 @@
 //! points at the file, the line and the column; no name of a child is ever read.
 
 mod globe;
-mod near;
 pub mod new;
 pub mod read;
 mod relaid;

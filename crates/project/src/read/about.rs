@@ -8,9 +8,9 @@ use toml::de::DeValue;
 use unit::Units;
 use words::Language;
 
-use crate::near::nearest;
 use crate::read::files::Source;
 use crate::read::table::{self, Desk, Table};
+use note::nearest;
 
 /// Paper in the printer.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]

@@ -7,9 +7,9 @@ use std::collections::BTreeMap;
 
 use note::{Note, Place, msg};
 
-use crate::near::{is_slip, nearest};
 use crate::read::files::Source;
 use crate::read::table::At;
+use note::{is_slip, nearest};
 
 /// A table of rows under a header.
 pub struct Cells {

@@ -6,12 +6,12 @@ use children::{Entry, Means, Sex, Side};
 use note::{Note, Place, msg};
 use unit::Units;
 
-use crate::near::nearest;
 use crate::read::cells::{self, Row};
 use crate::read::files::Source;
 use crate::read::surveyed::twice;
 use crate::read::table::{At, no_length, not_a_word};
 use crate::read::tape::{above_zero, is_name, name};
+use note::nearest;
 
 const NEEDED: [&str; 2] = ["id", "born"];
 const WANTED: [&str; 9] = [

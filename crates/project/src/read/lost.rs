@@ -2,9 +2,9 @@
 
 use note::{Note, msg};
 
-use crate::near::nearest;
 use crate::read::cells;
 use crate::read::files::Source;
+use note::nearest;
 
 /// One row.
 #[derive(Clone, Debug, PartialEq, Eq)]

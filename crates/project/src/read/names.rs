@@ -4,9 +4,9 @@ use std::collections::{BTreeMap, BTreeSet};
 
 use note::{Note, Place, msg};
 
-use crate::near::nearest;
 use crate::read::surveyed::{Named, Opening, Shape, Surveyed, twice};
 use crate::read::tape::Tape;
+use note::nearest;
 
 /// Places of one unknown name that are shown beside the first.
 const SHOWN: usize = 2;

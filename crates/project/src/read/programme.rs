@@ -11,12 +11,12 @@ use toml::Spanned;
 use toml::de::DeValue;
 use unit::Units;
 
-use crate::near::nearest;
 use crate::read::building::{self, Building};
 use crate::read::figures as fig;
 use crate::read::files::Source;
 use crate::read::package::{self, Of, Package};
 use crate::read::table::{self, At, Desk, Table};
+use note::nearest;
 
 /// What `programme.toml` says; what it leaves out is as usual (the ledger's `programme.*`).
 #[derive(Clone, Debug, PartialEq)]

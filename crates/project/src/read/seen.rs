@@ -5,11 +5,11 @@ use children::Skill;
 use learning::{Check, Run};
 use note::{Fact, Note, msg};
 
-use crate::near::nearest;
 use crate::read::cells::{self, Row};
 use crate::read::class::known;
 use crate::read::files::Source;
 use crate::read::table::At;
+use note::nearest;
 
 /// One row.
 #[derive(Clone, Debug, PartialEq)]

@@ -11,9 +11,9 @@ use toml::value::Datetime;
 use unit::Units;
 use unit::parse::LengthFault;
 
-use crate::near::{is_slip, nearest};
 use crate::read::files::Source;
 use crate::read::syntax;
+use note::{is_slip, nearest};
 
 /// A value with the place where it stands.
 #[derive(Clone, Debug, PartialEq)]

@@ -3,13 +3,13 @@
 use note::{Note, Place, msg};
 use unit::Units;
 
-use crate::near::nearest;
 use crate::read::cells::{self, Row};
 use crate::read::class::known;
 use crate::read::files::Source;
 use crate::read::layout::{Makers, Marking, at_fault, faults};
 use crate::read::programme::is_family;
 use crate::read::table::{At, no_length};
+use note::nearest;
 
 /// One row.
 #[derive(Clone, Debug, PartialEq)]
