@@ -7,9 +7,22 @@ import shutil
 import subprocess
 
 import pytest
+from playwright.sync_api import sync_playwright
 
 ROOT = pathlib.Path(__file__).resolve().parent.parent
 PROGRAM = ROOT / "target" / "release" / "chalkyard"
+
+
+# nothing that asks the network: a page is held to asking for nothing
+FLAGS = [
+    "--no-sandbox",
+    "--disable-gpu",
+    "--disable-quic",
+    "--no-first-run",
+    "--disable-background-networking",
+    "--disable-component-update",
+    "--disable-sync",
+]
 
 
 def run(*words, cwd=None, check=True):
@@ -45,3 +58,11 @@ def browser():
     if os.environ.get("CI"):
         pytest.fail("no Chromium: the test command installs one")
     pytest.skip("no Chromium on this machine")
+
+
+@pytest.fixture(scope="module")
+def chromium(browser):
+    with sync_playwright() as driver:
+        chromium = driver.chromium.launch(executable_path=browser, args=FLAGS)
+        yield chromium
+        chromium.close()

@@ -12,10 +12,8 @@ import subprocess
 
 import pytest
 from axe_playwright_python.sync_playwright import Axe
-from playwright.sync_api import sync_playwright
 
 from conftest import ROOT
-from test_screen import FLAGS
 
 LANGUAGES = ["en", "es"]
 
@@ -32,14 +30,6 @@ def pages(tmp_path_factory):
         done = subprocess.run([program, language], check=True, capture_output=True, timeout=60)
         (folder / f"{language}.html").write_bytes(done.stdout)
     return folder
-
-
-@pytest.fixture(scope="module")
-def chromium(browser):
-    with sync_playwright() as driver:
-        chromium = driver.chromium.launch(executable_path=browser, args=FLAGS)
-        yield chromium
-        chromium.close()
 
 
 @pytest.fixture

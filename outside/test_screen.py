@@ -10,19 +10,9 @@ import tomllib
 
 import pytest
 from axe_playwright_python.sync_playwright import Axe
-from playwright.sync_api import sync_playwright
 
 from conftest import ROOT
 
-FLAGS = [
-    "--no-sandbox",
-    "--disable-gpu",
-    "--disable-quic",
-    "--no-first-run",
-    "--disable-background-networking",
-    "--disable-component-update",
-    "--disable-sync",
-]
 AGES = ["3", "4", "5", "6"]
 # what a page asks a browser to play, written down instead of heard
 EAR = """
@@ -58,14 +48,6 @@ def written(example, tmp_path_factory):
         return path
 
     return write
-
-
-@pytest.fixture(scope="module")
-def chromium(browser):
-    with sync_playwright() as driver:
-        chromium = driver.chromium.launch(executable_path=browser, args=FLAGS)
-        yield chromium
-        chromium.close()
 
 
 @pytest.fixture
