@@ -25,6 +25,10 @@ use ledger::Ledger;
 use crate::command::{Command, Verb};
 use crate::outcome::{Fault, OUR_FAULT, Outcome};
 
+/// The rooms make and drop small vectors by the million.
+#[global_allocator]
+static ALLOCATOR: mimalloc::MiMalloc = mimalloc::MiMalloc;
+
 fn main() -> ExitCode {
     let Command { verb, manner } = Command::parse();
     let done = match verb {

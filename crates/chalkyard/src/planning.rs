@@ -341,7 +341,7 @@ pub struct Planned {
     pub plan: layout::Plan,
     /// The most that may be spent.
     pub budget: f64,
-    /// Value and bound of the choice at budgets round it, by rising budget.
+    /// Value and bound of the choice at budgets round it, by rising budget; see [`curve`].
     pub curve: Vec<Worth>,
 }
 
@@ -372,21 +372,32 @@ pub fn choose(
         !stop.load(Ordering::Relaxed)
     };
     let plan = layout::plan(&task, &project.ledger, &go_on).map_err(|why| Fault(why.0))?;
-    let curve = if project.about.budget.is_some() && !plan.stopped {
-        let budgets: Vec<f64> = (1..=STEPS)
-            .map(|step| budget * f64::from(step) / f64::from(BUDGET_AT))
-            .collect();
-        layout::curve_from(&plan, &task, &budgets, &project.ledger).map_err(|why| Fault(why.0))?
-    } else {
-        Vec::new()
-    };
     bar.finish_and_clear();
     Ok(Planned {
-        curve,
         candidates,
         plan,
         budget,
+        curve: Vec::new(),
     })
+}
+
+/// Value and bound of the choice at budgets round the plan's; none where none binds.
+pub fn curve(
+    project: &Project,
+    class: &Class,
+    planned: &Planned,
+    yard: &Yard,
+    ground: &Ground,
+) -> Result<Vec<Worth>, Fault> {
+    if project.about.budget.is_none() {
+        return Ok(Vec::new());
+    }
+    let budget = planned.budget;
+    let task = task(project, class, &planned.candidates, yard, ground, budget);
+    let budgets: Vec<f64> = (1..=STEPS)
+        .map(|step| budget * f64::from(step) / f64::from(BUDGET_AT))
+        .collect();
+    layout::curve_from(&planned.plan, &task, &budgets, &project.ledger).map_err(|why| Fault(why.0))
 }
 
 /// The question that a plan answers.

@@ -17,7 +17,7 @@ use crate::building;
 use crate::command::{Manner, Plan};
 use crate::outcome::{Fault, Outcome};
 use crate::papers;
-use crate::planning::{Class, Planned, choose, class, could, task};
+use crate::planning::{Class, Planned, choose, class, could, curve, task};
 use crate::screens;
 use crate::survey::{Surveyed, walk};
 use crate::teaching::{self, Taught};
@@ -49,20 +49,31 @@ pub fn plan(asked: &Plan, manner: Manner) -> Result<Outcome, Fault> {
     else {
         return refuse(&notes, Outcome::WrongInput);
     };
-    // Before the later stages read their figures: the survey's papers cite their own.
-    let survey_papers = papers::survey(&walked, &notes, asked.large)?;
-    let Some(class) = class(project, yard, &mut notes) else {
+    // The survey's papers rest on the survey alone; the class and its figures are found
+    // meanwhile.
+    let mut of_class = Vec::new();
+    let (survey_papers, offered) = rayon::join(
+        || papers::survey(&walked, &notes, asked.large),
+        || {
+            let class = class(project, yard, &mut of_class)?;
+            let bare = ground.free.0.is_empty();
+            let candidates = (!bare).then(|| could(project, &class, &mut of_class));
+            Some((class, candidates))
+        },
+    );
+    let survey_papers = survey_papers?;
+    notes.append(&mut of_class);
+    let Some((class, candidates)) = offered else {
         return refuse(&notes, Outcome::WrongInput);
     };
-    if ground.free.0.is_empty() {
+    let Some(candidates) = candidates else {
         notes.push(Note::warning(None, msg!("plan-no-ground")).mend(msg!("plan-see-blocked")));
         return refuse(&notes, Outcome::DoesNotHold);
-    }
-    let candidates = could(project, &class, &mut notes);
+    };
     if note::any_error(&notes) {
         return refuse(&notes, Outcome::WrongInput);
     }
-    let planned = choose(
+    let mut planned = choose(
         project,
         &class,
         candidates,
@@ -98,12 +109,18 @@ pub fn plan(asked: &Plan, manner: Manner) -> Result<Outcome, Fault> {
     let laid: Vec<(&str, &Figure)> = std::iter::zip(&told.markings, &told.figures)
         .map(|(marking, figure)| (marking.name.as_str(), figure))
         .collect();
-    // paint and play hang on the plan alone
+    // other budgets, paint and play hang on the plan alone
     let mut of_play = Vec::new();
-    let (built, taught) = rayon::join(
-        || building::build(&walked, &laid, &mut notes),
-        || teaching::teach(project, &class, &told, &mut of_play),
+    let (curve, (built, taught)) = rayon::join(
+        || curve(project, &class, &planned, yard, ground),
+        || {
+            rayon::join(
+                || building::build(&walked, &laid, &mut notes),
+                || teaching::teach(project, &class, &told, &mut of_play),
+            )
+        },
     );
+    planned.curve = curve?;
     let taught = taught?;
     notes.append(&mut of_play);
     let mut record = record(&walked);
@@ -123,29 +140,36 @@ pub fn plan(asked: &Plan, manner: Manner) -> Result<Outcome, Fault> {
         Output::new("layout.toml", layout),
     ];
     outputs.extend(survey_papers);
-    outputs.extend(papers::plan(
-        &walked,
-        &class,
-        &planned,
-        &record,
-        built.as_ref(),
-        taught.as_ref(),
-        asked.large,
-    )?);
-    if let Some(built) = &built {
-        outputs.push(papers::checks(project, &built.setout));
-        outputs.extend(papers::cut(project, built, asked.r12));
-        if asked.tiled {
-            outputs.extend(papers::tiled(project, built)?);
-        }
-        outputs.extend(papers::calendar(project, built));
-    }
-    outputs.extend(
-        taught
-            .as_ref()
-            .and_then(|taught| papers::sessions(project, taught)),
+    let (printed, others) = rayon::join(
+        || {
+            papers::plan(
+                &walked,
+                &class,
+                &planned,
+                &record,
+                built.as_ref(),
+                taught.as_ref(),
+                asked.large,
+            )
+        },
+        || -> Result<Vec<Output>, Fault> {
+            let mut others = Vec::new();
+            if let Some(built) = &built {
+                others.push(papers::checks(project, &built.setout));
+                others.extend(papers::cut(project, built, asked.r12));
+                if asked.tiled {
+                    others.extend(papers::tiled(project, built)?);
+                }
+                others.extend(papers::calendar(project, built));
+            }
+            let sessions = taught.as_ref().and_then(|it| papers::sessions(project, it));
+            others.extend(sessions);
+            others.extend(screens::pages(project, yard, &class, &planned, &told));
+            Ok(others)
+        },
     );
-    outputs.extend(screens::pages(project, yard, &class, &planned, &told));
+    outputs.extend(printed?);
+    outputs.extend(others?);
     telling.notes(&notes);
     if let Err(fault) = write(dir, &outputs) {
         telling.notes(&[fault.note()]);
