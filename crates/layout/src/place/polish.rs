@@ -67,15 +67,24 @@ impl Searcher<'_> {
                 .filter(|(k, _)| **k != number)
                 .map(|(_, laid)| laid)
         };
-        let mirrored: Vec<Stance> = if candidate.mirrors && !self.cramped {
-            (0..self.site.turns(false))
-                .into_par_iter()
-                .filter_map(|which| self.site.stance((number, candidate), which, true))
-                .collect()
-        } else {
-            Vec::new()
+        // Turns that the packing had no use for, because they cover what another covers, may
+        // show children another side or face.
+        let known = |turn: f64, mirrored: bool| {
+            let mut stances = self.stances[number].iter();
+            stances.any(|stance| stance.turn == turn && stance.mirrored == mirrored)
         };
-        let stances: Vec<&Stance> = self.stances[number].iter().chain(&mirrored).collect();
+        let unpacked: Vec<Stance> = (0..2 * self.site.turns(self.cramped))
+            .into_par_iter()
+            .map(|at| (at / 2, at % 2 == 1))
+            .filter(|(which, mirrored)| {
+                (candidate.mirrors || !mirrored) && !known(self.site.turns[*which], *mirrored)
+            })
+            .filter_map(|(which, mirrored)| {
+                let turned = self.site.turned((number, candidate), which, mirrored)?;
+                self.site.stance(turned)
+            })
+            .collect();
+        let stances: Vec<&Stance> = self.stances[number].iter().chain(&unpacked).collect();
         let best: Vec<Option<(f64, Laid)>> = stances
             .par_iter()
             .map(|stance| {

@@ -47,7 +47,7 @@ impl Default for Work {
     /// hundredths of the bound where the ground does not bind.
     fn default() -> Work {
         Work {
-            bound_nodes: 24,
+            bound_nodes: 60,
             set_nodes: 8,
             orders: 24,
             sets: 4,
@@ -120,7 +120,8 @@ pub(crate) struct Found {
 }
 
 impl<'a> Searcher<'a> {
-    /// Looks how each candidate may stand on the bare ground.
+    /// Looks how each candidate may stand on the bare ground; a turn at which it covers the
+    /// same shape as at an earlier one is left out.
     ///
     /// - `usual`: the stances of uncramped ground by candidate, where they are known
     pub(crate) fn stances(
@@ -156,15 +157,16 @@ impl<'a> Searcher<'a> {
                         if mirrored && !(cramped && candidate.mirrors) {
                             continue;
                         }
-                        let stance = if known && !mirrored && which < site.turns(false) {
-                            usual.next_if(|stance| stance.turn == site.turns[which])
-                        } else {
-                            site.stance((number, candidate), which, mirrored)
-                        };
-                        if let Some(mut stance) = stance {
-                            stance.twin = stances.iter().any(|other| other.covers_as(&stance));
-                            stances.push(stance);
+                        if known && !mirrored && which < site.turns(false) {
+                            stances.extend(
+                                usual.next_if(|stance| stance.turn == site.turns[which]),
+                            );
+                            continue;
                         }
+                        let turned = site
+                            .turned((number, candidate), which, mirrored)
+                            .filter(|turned| !stances.iter().any(|it| turned.covers_as(it)));
+                        stances.extend(turned.and_then(|turned| site.stance(turned)));
                     }
                 }
                 stances
@@ -494,7 +496,7 @@ impl<'a> Searcher<'a> {
         let mut best: Option<(f64, &Stance, Coord<f64>)> = None;
         for (at, stance) in self.stances[number].iter().enumerate() {
             let tried = at < 8 || chance.share() <= FAN;
-            if stance.twin || !tried {
+            if !tried {
                 continue;
             }
             let room = stance.room(layout.values());

@@ -21,6 +21,14 @@ pub(crate) struct Site {
     plain: usize,
 }
 
+/// A figure at one turn.
+pub(crate) struct Turned {
+    turn: f64,
+    mirrored: bool,
+    pieces: Vec<Ring>,
+    serial: usize,
+}
+
 /// A figure at one turn, and what the bare ground leaves it.
 pub(crate) struct Stance {
     pub(crate) turn: f64,
@@ -33,9 +41,6 @@ pub(crate) struct Stance {
     map: Map,
     /// Its number among all stances of a search.
     pub(crate) serial: usize,
-    /// Whether an earlier stance of the figure covers the same shape of ground: it packs
-    /// no better.
-    pub(crate) twin: bool,
 }
 
 /// A figure laid.
@@ -88,24 +93,37 @@ impl Site {
         if fine { self.turns.len() } else { self.plain }
     }
 
-    /// What the bare ground leaves a figure at one of the turns; `None` where it fits
-    /// nowhere.
+    /// A figure at one of the turns.
     ///
     /// - `number`: the candidate's
-    pub(crate) fn stance(
+    pub(crate) fn turned(
         &self,
         (number, candidate): (usize, &Candidate),
         which: usize,
         mirrored: bool,
-    ) -> Option<Stance> {
+    ) -> Option<Turned> {
         let turn = *self.turns.get(which)?;
-        let serial = (number * self.turns.len() + which) * 2 + usize::from(mirrored);
         let still = Pose {
             at: Coord { x: 0.0, y: 0.0 },
             turn,
             mirrored,
         };
-        let pieces = pieces_at(candidate, &still);
+        Some(Turned {
+            turn,
+            mirrored,
+            pieces: pieces_at(candidate, &still),
+            serial: (number * self.turns.len() + which) * 2 + usize::from(mirrored),
+        })
+    }
+
+    /// What the bare ground leaves a turned figure; `None` where it fits nowhere.
+    pub(crate) fn stance(&self, turned: Turned) -> Option<Stance> {
+        let Turned {
+            turn,
+            mirrored,
+            pieces,
+            serial,
+        } = turned;
         let bodies: Vec<Halves> = pieces
             .iter()
             .flat_map(|piece| self.edges.iter().map(|(a, b)| meets(&[*a, *b], piece)))
@@ -124,8 +142,40 @@ impl Site {
             grid,
             map,
             serial,
-            twin: false,
         })
+    }
+}
+
+impl Turned {
+    /// Whether it covers the same shape as a stance, apart from where that lies: then it packs
+    /// no better.
+    pub(crate) fn covers_as(&self, other: &Stance) -> bool {
+        /// Metres: under the gap that pieces keep.
+        const SAME: f64 = 1e-5;
+        let lowest = |pieces: &[Ring]| {
+            let corners = pieces.iter().flatten();
+            corners.fold((f64::INFINITY, f64::INFINITY), |low, p| {
+                (low.0.min(p.x), low.1.min(p.y))
+            })
+        };
+        let (ours, theirs) = (lowest(&self.pieces), lowest(&other.pieces));
+        let by = Coord {
+            x: ours.0 - theirs.0,
+            y: ours.1 - theirs.1,
+        };
+        self.pieces.len() == other.pieces.len()
+            && self.pieces.iter().all(|piece| {
+                other.pieces.iter().any(|twin| {
+                    twin.len() == piece.len()
+                        && piece.iter().all(|p| {
+                            let near = |q: &Coord<f64>| {
+                                let off = *p - *q - by;
+                                off.x.abs() <= SAME && off.y.abs() <= SAME
+                            };
+                            twin.iter().any(near)
+                        })
+                })
+            })
     }
 }
 
@@ -177,36 +227,6 @@ pub(crate) struct Room<'a> {
 }
 
 impl Stance {
-    /// Whether two stances cover the same shape, apart from where it lies.
-    pub(crate) fn covers_as(&self, other: &Stance) -> bool {
-        /// Metres: under the gap that pieces keep.
-        const SAME: f64 = 1e-5;
-        let lowest = |stance: &Stance| {
-            let corners = stance.pieces.iter().flatten();
-            corners.fold((f64::INFINITY, f64::INFINITY), |low, p| {
-                (low.0.min(p.x), low.1.min(p.y))
-            })
-        };
-        let (ours, theirs) = (lowest(self), lowest(other));
-        let by = Coord {
-            x: ours.0 - theirs.0,
-            y: ours.1 - theirs.1,
-        };
-        self.pieces.len() == other.pieces.len()
-            && self.pieces.iter().all(|piece| {
-                other.pieces.iter().any(|twin| {
-                    twin.len() == piece.len()
-                        && piece.iter().all(|p| {
-                            let near = |q: &Coord<f64>| {
-                                let off = *p - *q - by;
-                                off.x.abs() <= SAME && off.y.abs() <= SAME
-                            };
-                            twin.iter().any(near)
-                        })
-                })
-            })
-    }
-
     /// The places that others leave.
     pub(crate) fn room<'a, 'b>(&'a self, others: impl Iterator<Item = &'b Laid>) -> Room<'a> {
         let shadows: Vec<Arc<Map>> = others.map(|other| other.shadow(self)).collect();

@@ -29,7 +29,7 @@ const FEW: f64 = 0.05;
 const TAIL: (f64, u32) = (0.05, 4);
 
 /// Rounds of planes at the root, and at every other node.
-const ROUNDS: (usize, usize) = (60, 4);
+const ROUNDS: (usize, usize) = (60, 1);
 
 /// A set is rounded from each of the first nodes, and from every so many later.
 const ROUNDED: (u64, u64) = (40, 16);
