@@ -51,7 +51,7 @@ fn chair(breadth: f64, wheel: f64, foot_mm: f64) -> String {
         _ = write!(
             out,
             "<rect class=\"wheel\" x=\"{}\" y=\"{}\" width=\"{}\" height=\"{}\" rx=\"{}\"/>\
-             <path class=\"bar\" d=\"M0 {}V{}M{} {}H{}\"/>",
+             <path class=\"strut\" d=\"M0 {}V{}M{} {}H{}\"/>",
             number(-wheel / 2.0),
             number(y - TREAD / 2.0),
             number(wheel),
@@ -67,7 +67,7 @@ fn chair(breadth: f64, wheel: f64, foot_mm: f64) -> String {
     _ = write!(
         out,
         "<rect class=\"seat\" x=\"{}\" y=\"{}\" width=\"{}\" height=\"{}\" rx=\"60\"/>\
-         <path class=\"bar\" d=\"M{} {}V{}M{} {}V{}\"/>",
+         <path class=\"strut\" d=\"M{} {}V{}M{} {}V{}\"/>",
         number(back),
         number(-across / 2.0),
         number(deep),
@@ -130,7 +130,7 @@ fn frame(breadth: f64) -> String {
 pub fn ink(width: f64) -> String {
     format!(
         ".wheel,.tip{{fill:var(--ink)}}.seat{{fill:var(--panel);stroke:var(--ink);stroke-width:{0}}}\
-         .bar,.bow{{fill:none;stroke:var(--ink);stroke-width:{0};stroke-linecap:round}}\
+         .strut,.bow{{fill:none;stroke:var(--ink);stroke-width:{0};stroke-linecap:round}}\
          .bow{{stroke-width:{1}}}.grip{{stroke:var(--ink);stroke-width:{2};stroke-linecap:round}}\
          .rest{{stroke:var(--ink);stroke-width:{0}}}.rest.R{{fill:var(--ink)}}.rest.L{{fill:var(--panel)}}\
          .rolled{{fill:none;stroke:var(--ink);stroke-width:{3}}}\
@@ -148,8 +148,7 @@ pub fn ink(width: f64) -> String {
 fn track(aid: &Aid, side: Side, from: f64, to: f64) -> String {
     let aside = aid.breadth / 2.0 - TREAD / 2000.0;
     let sign = if side == Side::Left { 1.0 } else { -1.0 };
-    let mut path = String::new();
-    let mut last: Option<[i64; 2]> = None;
+    let mut spots: Vec<[i64; 2]> = Vec::new();
     for key in aid
         .keys
         .iter()
@@ -158,12 +157,20 @@ fn track(aid: &Aid, side: Side, from: f64, to: f64) -> String {
         let (sin, cos) = libm::sincos(key.toes);
         let [x, y] = spot(key.at + Coord { x: -sin, y: cos } * (sign * aside));
         let at = [x.round() as i64, y.round() as i64];
-        if last == Some(at) {
-            continue;
+        // a straight track needs its ends alone
+        if let [.., a, b] = spots.as_slice()
+            && (b[0] - a[0]) * (at[1] - b[1]) == (b[1] - a[1]) * (at[0] - b[0])
+        {
+            spots.pop();
         }
-        let pen = if last.is_none() { 'M' } else { 'L' };
-        _ = write!(path, "{pen}{} {}", at[0], at[1]);
-        last = Some(at);
+        if spots.last() != Some(&at) {
+            spots.push(at);
+        }
+    }
+    let mut path = String::new();
+    for (nth, [x, y]) in spots.iter().enumerate() {
+        let pen = if nth == 0 { 'M' } else { 'L' };
+        _ = write!(path, "{pen}{x} {y}");
     }
     path
 }

@@ -56,20 +56,16 @@ pub fn animated(clip: &Clip, title: &str, tongue: &Tongue, model: &Model) -> Str
     }
     out.push_str(
         "@media(prefers-reduced-motion:reduce){.go{animation:none;display:none}\
-         .still{display:inline}.trace{opacity:1}}</style>",
+         .still{display:inline}.trace{opacity:1}.stand{opacity:.45}}</style>",
     );
     _ = write!(
         out,
-        "<g class=\"still\">{}</g><g class=\"trace\">",
+        "<g class=\"still\">{}{}</g><g class=\"trace\">",
+        stands(clip, model),
         lines(clip)
     );
     prints(&mut out, clip, model);
-    _ = write!(
-        out,
-        "</g><g class=\"still\">{}{}</g>",
-        stands(clip, model),
-        numbers(clip, mm)
-    );
+    _ = write!(out, "</g><g class=\"still\">{}</g>", numbers(clip, mm));
     if let Some(aid) = &clip.aid {
         _ = write!(
             out,

@@ -76,7 +76,14 @@ pub fn clip(
     model: &Model,
 ) -> Value {
     let clip = &chosen.clip;
-    let track = |side: Side| keys(&Track::of(clip, side, model).keys);
+    let track = |side: Side| {
+        let own = Track::of(clip, side, model).keys;
+        if clip.aid.as_ref().is_some_and(|aid| aid.hands.is_some()) {
+            keys(&thinned(&own))
+        } else {
+            keys(&own)
+        }
+    };
     let prints: Vec<Value> = clip
         .prints
         .iter()
@@ -203,7 +210,7 @@ fn carried(object: &mut Map<String, Value>, clip: &Clip, aid: &Aid) {
         })
         .collect();
     object.insert("means".into(), json!(means(clip)));
-    object.insert("A".into(), keys(&aid.keys));
+    object.insert("A".into(), keys(&thinned(&aid.keys)));
     object.insert("moments".into(), json!(moments));
     object.insert("stands".into(), json!(stands));
     object.insert("pushes".into(), json!(pushes));
@@ -223,6 +230,34 @@ fn keys(keys: &[Key]) -> Value {
             ])
         })
         .collect()
+}
+
+/// Metres and radians: a key that the line between its neighbours gives so well says nothing.
+const NEAR: [f64; 2] = [5e-4, 5e-3];
+
+/// The keys that a page needs of what rolls evenly for long.
+fn thinned(keys: &[Key]) -> Vec<Key> {
+    let between = |from: &Key, to: &Key, key: &Key| {
+        let share = (key.time - from.time) / (to.time - from.time);
+        let at = from.at + (to.at - from.at) * share;
+        let toes = from.toes + (to.toes - from.toes) * share;
+        libm::hypot(key.at.x - at.x, key.at.y - at.y) <= NEAR[0]
+            && (key.toes - toes).abs() <= NEAR[1]
+    };
+    let mut kept: Vec<Key> = Vec::new();
+    let mut from = 0;
+    for (to, key) in keys.iter().enumerate() {
+        let last = to + 1 == keys.len();
+        let goes_on = keys.get(from).zip(keys.get(to + 1)).is_some_and(|(a, b)| {
+            let inner = keys.get(from + 1..=to).unwrap_or_default();
+            inner.iter().all(|key| between(a, b, key))
+        });
+        if to == 0 || last || !goes_on {
+            kept.push(*key);
+            from = to;
+        }
+    }
+    kept
 }
 
 /// The shapes of what carries, by the words of the means; only those that clips show.

@@ -81,14 +81,14 @@ function drawStage() {
   const lines = make('g', {class: 'lines', 'stroke-width': 6}, stage);
   for (const [d, flies] of clip.lines) make('path', {d, class: flies ? 'fly' : 'step', 'stroke-dasharray': flies ? 'none' : '0 20'}, lines);
   marks = [];
-  for (const d of clip.rolled ?? []) make('path', {d, class: 'rolled', 'stroke-width': 6}, stage);
-  for (const [side, d, lands, lifts] of clip.pushes ?? []) {
-    marks.push({it: make('path', {d, class: 'print pushed', 'stroke-width': 30}, stage), base: `print pushed ${side}`, lands, lifts});
-  }
   // where a frame is set is a print; where wheels stand is shown when nothing moves
   for (const [px, py, turn, lands, lifts] of clip.stands ?? []) {
     const it = carries({class: walks() ? 'print aid' : 'aid ghost', transform: put(px, py, turn, 1)}, stage);
     if (walks()) marks.push({it, base: 'print aid', lands, lifts: lifts ?? clip.end});
+  }
+  for (const d of clip.rolled ?? []) make('path', {d, class: 'rolled', 'stroke-width': 6}, stage);
+  for (const [side, d, lands, lifts] of clip.pushes ?? []) {
+    marks.push({it: make('path', {d, class: 'print pushed', 'stroke-width': 22}, stage), base: `print pushed ${side}`, lands, lifts});
   }
   for (const [side, px, py, turn, lands, lifts, stands] of clip.prints) {
     if (!stands && !rolls()) marks.push({it: foot(side, [px, py, turn], scale, stage, 'print'), base: `print ${side}`, lands, lifts: lifts ?? clip.end});

@@ -41,7 +41,7 @@ pub fn strip(clip: &Clip, width: f64, title: &str, tongue: &Tongue, model: &Mode
          role=\"img\" aria-labelledby=\"t d\" lang=\"{2}\"><title id=\"t\">{3}</title>\
          <desc id=\"d\">{4}</desc><style>svg{{--ink:#22262B;--panel:#fff;font-family:'{FAMILY}',sans-serif}}\
          {5}.bar{{stroke:var(--ink);stroke-width:.25}}.air{{fill:none;stroke:var(--ink);stroke-width:.18}}\
-         .say{{font-size:{6}px;fill:var(--ink)}}</style>",
+         .stand{{opacity:.45}}.say{{font-size:{6}px;fill:var(--ink)}}</style>",
         number(width),
         number(height),
         tongue.catalogue.language().tag(),
@@ -58,8 +58,9 @@ pub fn strip(clip: &Clip, width: f64, title: &str, tongue: &Tongue, model: &Mode
         number(-ground.low[1]),
         lines(clip)
     );
+    out.push_str(&stands(clip, model));
     prints(&mut out, clip, model);
-    _ = write!(out, "{}{}</g>", stands(clip, model), numbers(clip, mm));
+    _ = write!(out, "{}</g>", numbers(clip, mm));
     rhythm(&mut out, clip, [label, top], width - label, tongue);
     out.push_str("</svg>\n");
     out

@@ -72,4 +72,4 @@ screen-standing-of = { $standing ->
    *[practice] common practice
  }
 screen-metre = 1 m
-screen-keys = On the time bar, left and right arrows go by contact, F goes to the next flight, the space bar plays and pauses.
+screen-keys = On the time bar, left and right arrows go by contact, F goes to the next flight or glide, the space bar plays and pauses.

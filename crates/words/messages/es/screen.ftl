@@ -72,4 +72,4 @@ screen-standing-of = { $standing ->
    *[practice] práctica común
  }
 screen-metre = 1 m
-screen-keys = En la barra de tiempo, las flechas izquierda y derecha van de apoyo en apoyo, F va al vuelo siguiente y la barra espaciadora reproduce y detiene.
+screen-keys = En la barra de tiempo, las flechas izquierda y derecha van de apoyo en apoyo, F va al vuelo siguiente o a rodar y la barra espaciadora reproduce y detiene.
