@@ -76,14 +76,7 @@ pub fn clip(
     model: &Model,
 ) -> Value {
     let clip = &chosen.clip;
-    let track = |side: Side| {
-        let own = Track::of(clip, side, model).keys;
-        if clip.aid.as_ref().is_some_and(|aid| aid.hands.is_some()) {
-            keys(&thinned(&own))
-        } else {
-            keys(&own)
-        }
-    };
+    let track = |side: Side| keys(&thinned(&Track::of(clip, side, model).keys));
     let prints: Vec<Value> = clip
         .prints
         .iter()
@@ -235,13 +228,15 @@ fn keys(keys: &[Key]) -> Value {
 /// Metres and radians: a key that the line between its neighbours gives so well says nothing.
 const NEAR: [f64; 2] = [5e-4, 5e-3];
 
-/// The keys that a page needs of what rolls evenly for long.
+/// The keys that a page needs of what goes evenly for long.
 fn thinned(keys: &[Key]) -> Vec<Key> {
     let between = |from: &Key, to: &Key, key: &Key| {
         let share = (key.time - from.time) / (to.time - from.time);
         let at = from.at + (to.at - from.at) * share;
         let toes = from.toes + (to.toes - from.toes) * share;
+        let height = from.height + (to.height - from.height) * share;
         libm::hypot(key.at.x - at.x, key.at.y - at.y) <= NEAR[0]
+            && (key.height - height).abs() <= NEAR[0]
             && (key.toes - toes).abs() <= NEAR[1]
     };
     let mut kept: Vec<Key> = Vec::new();

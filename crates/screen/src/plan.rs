@@ -256,6 +256,70 @@ mod tests {
         assert!(page.contains("&lt;/script&gt;"));
     }
 
+    /// A court with a child on feet and one on wheels: forms, means and legends are said in
+    /// both languages, and the second route of wheels for the other foot is not shown again.
+    #[test]
+    fn every_means_and_every_form_of_a_court_is_said() {
+        let ledger = Ledger::shipped().expect("the shipped ledger reads");
+        let model = Model::of(&ledger);
+        let palette = Palette {
+            ground: Ground::Asphalt,
+        };
+        let family = marking::family("court").expect("the court");
+        let look = Look::of(palette, &ledger);
+        let figure = family.make(&family.defaults(), &look).expect("a court");
+        let gait = Gait::named("court").expect("the court's gait");
+        let clip = |means, contacts: &[Contact]| {
+            let mut entry = children::Entry::new("a", (2021, 1));
+            entry.means = means;
+            let date = children::Date {
+                year: 2026,
+                month: 1,
+            };
+            let child = children::roster(&[entry], date, &ledger).value.remove(0);
+            let way = Way {
+                gait: &gait,
+                cells: &[0, 1, 2, 3],
+                lane: None,
+                contacts,
+            };
+            let path = Path::on(&figure, &way, &child, &model).expect("a path");
+            motion::Clip::of(&path, &model).expect("a clip")
+        };
+        let feet = clip(
+            children::Means::Feet,
+            &[Contact::B, Contact::R, Contact::R, Contact::B],
+        );
+        let [wheels, walker] = [children::Means::Wheels, children::Means::Walker]
+            .map(|means| clip(means, &[Contact::B; 4]));
+        for language in words::Language::ALL {
+            let tongue = Tongue {
+                catalogue: words::Catalogue::of(language),
+                units: unit::Units::Metres,
+            };
+            let going = |clip: &Clip| Going {
+                who: "5".to_owned(),
+                sided: true,
+                clip: clip.clone(),
+            };
+            let shown = Shown {
+                name: "court",
+                figure: &figure,
+                going: [&feet, &wheels, &wheels, &walker].map(going).into(),
+            };
+            let page = plan_page("Calle", &[shown], &tongue, &ledger);
+            for key in ["screen-", "motion-", "page-"] {
+                let bare = [format!(">{key}"), format!("\"{key}")];
+                assert!(!bare.iter().any(|bare| page.contains(bare)), "{key}");
+            }
+            for form in motion::COURT {
+                assert!(page.contains(&tongue.word(form.says)), "{}", form.name);
+            }
+            assert_eq!(page.matches("\"means\":\"wheels\"").count(), 1);
+            assert_eq!(page.matches("\"means\":\"walker\"").count(), 1);
+        }
+    }
+
     #[test]
     fn a_plan_on_which_nobody_goes_is_still_a_page() {
         let ledger = Ledger::shipped().expect("the shipped ledger reads");

@@ -3,6 +3,7 @@
 mod court;
 mod early;
 mod rides;
+mod rolling;
 mod routes;
 mod times;
 

@@ -1,12 +1,11 @@
-//! Wheels and walkers: times add up, hands and feet do what they can, routes are kept.
+//! Wheels and walkers on free ground: times add up, hands and feet do what they can.
 
-use footfall::{Activity, Contact, class};
 use geo::Coord;
 
 use super::*;
-use crate::{ADAPTED, Aid, Key, MOMENTS, Role, Track, Way, adapted, line};
+use crate::{ADAPTED, Aid, Key, MOMENTS, Role, Track, adapted, line};
 
-const MEANS: [Means; 2] = [Means::Wheels, Means::Walker];
+pub(super) const MEANS: [Means; 2] = [Means::Wheels, Means::Walker];
 const YEARS: [i32; 4] = [3, 4, 5, 6];
 
 fn ride(means: Means, skill: Skill, lead: Side, years: i32, model: &Model) -> (Clip, Aid) {
@@ -30,11 +29,11 @@ fn each(means: Means, mut check: impl FnMut(&Clip, &Aid, &Child, &Model)) {
     }
 }
 
-fn far(from: Coord<f64>, to: Coord<f64>) -> f64 {
+pub(super) fn far(from: Coord<f64>, to: Coord<f64>) -> f64 {
     libm::hypot(to.x - from.x, to.y - from.y)
 }
 
-fn at(keys: &[Key], time: f64) -> Key {
+pub(super) fn at(keys: &[Key], time: f64) -> Key {
     let after = keys.partition_point(|key| key.time <= time);
     let (Some(a), Some(b)) = (keys.get(after - 1), keys.get(after)) else {
         return *keys.last().expect("a key");
@@ -48,7 +47,7 @@ fn at(keys: &[Key], time: f64) -> Key {
 }
 
 /// What holds for any clip by other means, on free ground or on a figure.
-fn carried(clip: &Clip, model: &Model) {
+pub(super) fn carried(clip: &Clip, model: &Model) {
     let aid = clip.aid.as_ref().expect("what carries");
     let told = format!("{:?} {} at {}", aid.means, clip.gait, clip.body.age);
     for side in SIDES {
@@ -356,105 +355,6 @@ fn left_is_right_in_the_mirror() {
         };
         assert_eq!(list(Side::Right, 1.0), list(Side::Left, -1.0));
     }
-}
-
-/// The tightest turn of a way, metres, over a third of a metre at least: a lane's middle is a
-/// line of short straight pieces, and turns from one to the next.
-fn radius(keys: &[Key]) -> f64 {
-    let (mut least, mut from, mut way) = (f64::INFINITY, 0, 0.0);
-    for to in 1..keys.len() {
-        way += far(keys[to - 1].at, keys[to].at);
-        while way - far(keys[from].at, keys[from + 1].at) > 1.0 / 3.0 {
-            way -= far(keys[from].at, keys[from + 1].at);
-            from += 1;
-        }
-        let turn = (keys[to].toes - keys[from].toes).abs();
-        if way > 1.0 / 3.0 && turn > 1e-3 {
-            least = least.min(way / turn);
-        }
-    }
-    least
-}
-
-/// Every family at its default lengths: whatever route footfall keeps for a child on wheels or
-/// with a walker is shown, comes to each of its aims, and turns no tighter than wheels turn.
-#[test]
-fn routes_of_wheels_and_walkers_are_shown() {
-    let ledger = ledger();
-    let model = Model::of(&ledger);
-    let figures = figures();
-    let children = MEANS.map(|means| by(means, 5));
-    let activities: Vec<Activity> = footfall::GAITS
-        .iter()
-        .map(|gait| Activity {
-            gait: *gait,
-            foot: footfall::sided(gait.skill).then_some(Side::Left),
-        })
-        .collect();
-    let all = class(&figures, &children, &activities, &model.feet);
-    let mut clips = [0, 0];
-    let mut tightest = f64::INFINITY;
-    for (figure, by_activity) in figures.iter().zip(&all) {
-        for (activity, footfalls) in activities.iter().zip(by_activity) {
-            for (nth, footfall) in footfalls.iter().enumerate() {
-                let routes = footfall.routes.iter().filter(|route| route.n > 0);
-                for route in routes.step_by(7).take(6) {
-                    let way = Way {
-                        gait: &activity.gait,
-                        cells: &route.cells,
-                        lane: route.lane,
-                        contacts: &route.contacts,
-                    };
-                    let told = format!("{} {} {way:?}", figure.family, activity.gait.name);
-                    let path = Path::on(figure, &way, &children[nth], &model).expect(&told);
-                    let clip = Clip::of(&path, &model).expect(&told);
-                    carried(&clip, &model);
-                    let aid = clip.aid.as_ref().expect(&told);
-                    assert_eq!(clip.contacts(), route.contacts[1..]);
-                    assert!(clip.contacts().iter().all(|one| *one == Contact::B));
-                    for (step, (mark, stop)) in aid.marks.iter().zip(&path.stops[1..]).enumerate() {
-                        // an arc that touches both ways passes inside their corner
-                        let inside = match path.stops.get(step + 2) {
-                            Some(next) if route.lane.is_none() => {
-                                let way = |a: Coord<f64>, b: Coord<f64>| {
-                                    libm::atan2(b.y - a.y, b.x - a.x)
-                                };
-                                let turn =
-                                    way(stop.at, next.at) - way(path.stops[step].at, stop.at);
-                                let half = libm::remainder(turn, std::f64::consts::TAU) / 2.0;
-                                model.feet.wheels_turn * (1.0 / libm::cos(half) - 1.0)
-                            }
-                            _ => 0.0,
-                        };
-                        let off = far(mark.at, stop.at);
-                        assert!((off - inside).abs() < 1e-4, "{told}: {off}, not {inside}");
-                        assert!(off < 0.12, "{told}: {off} off the aim");
-                        if nth == 0 {
-                            let comes = at(&aid.keys, mark.lands).at;
-                            assert!(far(comes, mark.at) < 1e-3, "{told}: {comes:?}");
-                        }
-                    }
-                    if nth == 0 {
-                        tightest = tightest.min(radius(&aid.keys));
-                    }
-                    clips[nth] += 1;
-                }
-            }
-        }
-    }
-    assert!(
-        clips.iter().all(|clips| *clips > 100),
-        "only {clips:?} clips"
-    );
-    // keys lie on chords of the arc, and what an arc is cut into is a little shorter than it
-    assert!(
-        tightest > 0.97 * model.feet.wheels_turn,
-        "turns at {tightest} m"
-    );
-    assert!(
-        tightest < 1.5 * model.feet.wheels_turn,
-        "nothing turned: {tightest} m"
-    );
 }
 
 /// A project may replace any figure, also by nonsense: a clip stays sound.
