@@ -4,8 +4,10 @@ use children::{Side, Skill};
 use footfall::{Contact, Flight};
 use geo::Coord;
 
+use crate::aid::{self, Aid};
+use crate::beats::{Beat, beats, leaves_start, placed, stop_prints};
 use crate::figures::Model;
-use crate::path::{Body, Path, Stop};
+use crate::path::{Body, Path};
 
 /// Seconds and metres: what a stage hands on is rounded to this.
 const MILLIONTH: f64 = 1e6;
@@ -31,6 +33,20 @@ pub enum Role {
     Tap,
     /// The foot that comes down beside the other at the end.
     Stand,
+    /// A step with a walker before the one that comes to the mark.
+    Step,
+    /// A push of the wheels, from when a hand takes the rim until it lets go.
+    Push,
+    /// The short push of a long and a short one.
+    Short,
+    /// Nothing: the wheels roll and no hand pushes.
+    Glide,
+    /// Nothing: the wheels roll on until the next push is due.
+    Wait,
+    /// Hands that hold the wheels still, or a walker's child that stands still.
+    Still,
+    /// A walker's frame, set down.
+    Frame,
 }
 
 impl Role {
@@ -44,16 +60,23 @@ impl Role {
             Role::Run => "run",
             Role::Tap => "tap",
             Role::Stand => "stand",
+            Role::Step => "step",
+            Role::Push => "push",
+            Role::Short => "short",
+            Role::Glide => "glide",
+            Role::Wait => "wait",
+            Role::Still => "still",
+            Role::Frame => "frame",
         }
     }
 }
 
-/// One foot on the ground, from when to when.
+/// One foot on the ground, from when to when; on wheels one hand on its rim.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Print {
-    /// Which foot.
+    /// Which foot, or hand.
     pub side: Side,
-    /// Its middle, metres.
+    /// Its middle, metres; a hand's where it takes the rim.
     pub at: Coord<f64>,
     /// Where the toes point, radians from +x anticlockwise.
     pub toes: f64,
@@ -88,6 +111,8 @@ pub struct Clip {
     pub early: Option<&'static str>,
     /// Prints in the order in which they land.
     pub prints: Vec<Print>,
+    /// What carries a child that does not go on its feet alone.
+    pub aid: Option<Aid>,
     /// Seconds.
     pub end: f64,
 }
@@ -99,20 +124,12 @@ pub(crate) struct Landing<'a> {
     pub prints: Vec<&'a Print>,
 }
 
-/// The times of one stop.
-#[derive(Clone, Copy)]
-struct Beat {
-    lands: f64,
-    /// From contact to contact, all being of its flight.
-    interval: f64,
-    flight: f64,
-    /// Of a cycle of two beats: the first, the second.
-    parts: Option<(f64, f64)>,
-}
-
 impl Clip {
     /// A path done well. `None` for a path of less than one flight.
     pub fn of(path: &Path, model: &Model) -> Option<Clip> {
+        if let Some(ride) = &path.ride {
+            return aid::clip(path, ride, model);
+        }
         let beats = beats(path, model)?;
         let mut clip = Clip {
             gait: path.gait,
@@ -121,6 +138,7 @@ impl Clip {
             body: path.body,
             early: None,
             prints: Vec::new(),
+            aid: None,
             end: 0.0,
         };
         let start = path.stops.first()?;
@@ -199,6 +217,9 @@ impl Clip {
             print.lands = round(print.lands);
             print.lifts = print.lifts.map(round);
         }
+        if let Some(aid) = &mut self.aid {
+            aid.rounded(round);
+        }
         self.end = round(self.end);
         self
     }
@@ -219,8 +240,11 @@ impl Clip {
     }
 
     /// The contacts in order, without start, closing feet and hops; both feet of one contact
-    /// may land one after the other.
+    /// may land one after the other. What carries comes to each as both feet do.
     pub fn contacts(&self) -> Vec<Contact> {
+        if let Some(aid) = &self.aid {
+            return aid.marks.iter().map(|_| Contact::B).collect();
+        }
         let most = self
             .prints
             .iter()
@@ -252,8 +276,11 @@ impl Clip {
         })
     }
 
-    /// When no foot is on the ground: from, to; seconds.
+    /// When no foot is on the ground, or wheels roll and no hand pushes: from, to; seconds.
     pub fn flights(&self) -> Vec<(f64, f64)> {
+        if let Some(aid) = &self.aid {
+            return aid.glides();
+        }
         let mut flights = Vec::new();
         let mut ground = 0.0_f64;
         for print in &self.prints {
@@ -275,164 +302,5 @@ pub(crate) fn opposite(side: Side) -> Side {
     match side {
         Side::Right => Side::Left,
         Side::Left => Side::Right,
-    }
-}
-
-/// When every stop lands. The time on the ground between two flights is half the one's and
-/// half the other's, so that like flights follow at their own interval.
-fn beats(path: &Path, model: &Model) -> Option<Vec<Beat>> {
-    let mut beats: Vec<Beat> = vec![Beat {
-        lands: 0.0,
-        interval: 0.0,
-        flight: 0.0,
-        parts: None,
-    }];
-    let mut stops = path.stops.iter().skip(1).peekable();
-    stops.peek()?;
-    for stop in stops {
-        let kind = stop.flight?;
-        let interval = model.interval(kind, path.rate, path.body.age);
-        let flight = model.flight(kind, path.rate, path.body.age);
-        let parts = model
-            .beat(kind)
-            .map(|ratio| (interval * ratio / (1.0 + ratio), interval / (1.0 + ratio)));
-        let ground = (interval - flight) / 2.0;
-        let lands = match (beats.as_slice(), parts) {
-            ([_], Some((_, short))) => model.ready + short,
-            ([_], None) => model.ready + ground + flight.max(0.0),
-            ([.., last], _) => last.lands + (last.interval - last.flight) / 2.0 + ground + flight,
-            ([], _) => return None,
-        };
-        beats.push(Beat {
-            lands,
-            interval,
-            flight,
-            parts,
-        });
-    }
-    Some(beats)
-}
-
-/// How long both feet share the ground in a cycle of two beats.
-fn shared(beat: &Beat, model: &Model) -> f64 {
-    match beat.parts {
-        Some((_, short)) => model
-            .both_down
-            .min((short - beat.flight).max(0.0) / 2.0)
-            .min(short / 2.0),
-        None => 0.0,
-    }
-}
-
-/// When a foot leaves the start: the one that is not needed at once, the other as it pushes
-/// off.
-fn leaves_start(path: &Path, beats: &[Beat], side: Side, model: &Model) -> f64 {
-    let (Some(start), Some(next), Some(beat)) =
-        (path.stops.first(), path.stops.get(1), beats.get(1))
-    else {
-        return model.ready;
-    };
-    let pushes = match next.flight {
-        // the leading foot steps out, the other pushes
-        Some(Flight::Gallop | Flight::Slide) => next.contact.side() != Some(side),
-        _ => start.contact.side().is_none_or(|stands| stands == side),
-    };
-    match next.flight {
-        _ if !pushes => model.ready,
-        Some(Flight::Skip) => beat.lands + shared(beat, model),
-        _ => beat.lands - beat.flight,
-    }
-}
-
-/// The prints of one stop, with the times when they lift for the next.
-fn stop_prints(
-    path: &Path,
-    stop: &Stop,
-    beat: &Beat,
-    next: Option<&Beat>,
-    model: &Model,
-) -> Vec<Print> {
-    let beside = model.beside * path.body.foot;
-    let aside = match stop.flight {
-        Some(Flight::Gallop | Flight::Slide) => beside,
-        // a hop goes along the middle
-        Some(Flight::Hop) => 0.0,
-        _ if !path.open => 0.0,
-        Some(Flight::Walk) => model.beside_walk,
-        _ => beside,
-    };
-    let role = if stop.counted {
-        Role::Contact
-    } else {
-        Role::Run
-    };
-    let lifts = next.map(|next| next.lands - next.flight);
-    let landed = |side: Side, aside: f64, ahead: f64| Print {
-        lands: beat.lands,
-        lifts,
-        role,
-        by: stop.flight,
-        ..placed(stop, side, aside, ahead)
-    };
-    let Some(side) = stop.contact.side() else {
-        return [Side::Right, Side::Left]
-            .map(|side| landed(side, stop.apart, 0.0))
-            .to_vec();
-    };
-    let (long, _) = beat.parts.unwrap_or((0.0, 0.0));
-    let second = beat.lands + long;
-    match stop.flight {
-        Some(Flight::Gallop | Flight::Slide) => {
-            let behind = match stop.flight {
-                Some(Flight::Gallop) => -model.closing * path.body.foot,
-                _ => 0.0,
-            };
-            let lead = Print {
-                lifts: next.map(|_| second + shared(beat, model)),
-                ..landed(side, aside, 0.0)
-            };
-            let closing = Print {
-                lands: second,
-                role: Role::Closing,
-                by: None,
-                ..landed(opposite(side), aside, behind)
-            };
-            vec![lead, closing]
-        }
-        Some(Flight::Skip) => {
-            let half = model.skip_hop * path.body.stature / 2.0;
-            let step = Print {
-                lifts: Some(second - beat.flight),
-                ..landed(side, aside, -half)
-            };
-            let hop = Print {
-                lands: second,
-                lifts: next.map(|next| next.lands + shared(next, model)),
-                role: Role::Hop,
-                by: None,
-                ..landed(side, aside, half)
-            };
-            vec![step, hop]
-        }
-        _ => vec![landed(side, aside, 0.0)],
-    }
-}
-
-/// A foot at a stop: so far to its own side, so far ahead of the aim.
-fn placed(stop: &Stop, side: Side, aside: f64, ahead: f64) -> Print {
-    let (sin, cos) = libm::sincos(stop.toes);
-    Print {
-        side,
-        at: stop.at
-            + Coord { x: -sin, y: cos } * (sign(side) * aside)
-            + Coord { x: cos, y: sin } * ahead,
-        toes: stop.toes,
-        travel: stop.travel,
-        out: aside,
-        lands: 0.0,
-        lifts: None,
-        role: Role::Contact,
-        by: None,
-        count: 0,
     }
 }

@@ -31,6 +31,16 @@ figures! {
     PATH = "motion.path";
     PATH_FLIGHTS = "motion.path-flights";
     READY = "motion.ready";
+    PUSH_LEAST = "motion.push.least";
+    PUSH_HOLD = "motion.push.hold";
+    PUSH_FADE = "motion.push.fade";
+    PUSH_GRIP = "motion.push.grip";
+    PUSH_WAIT = "motion.push.wait";
+    PUSH_STILL = "motion.push.still";
+    WHEEL = "motion.wheel";
+    WALKER_BEAT = "motion.walker.beat";
+    WALKER_MOVE = "motion.walker.move";
+    WALKER_AHEAD = "motion.walker.ahead";
     pub(crate) LATE = "motion.early.late";
     pub(crate) BEHIND = "motion.early.behind";
     pub(crate) PAST = "motion.early.past";
@@ -81,6 +91,26 @@ pub struct Model<'a> {
     pub path_flights: [usize; 2],
     /// Seconds.
     pub ready: f64,
+    /// Seconds.
+    pub push_least: f64,
+    /// Share of the push.
+    pub push_hold: f64,
+    /// Share of the speed.
+    pub push_fade: f64,
+    /// Radians from the top of the wheel, forward: takes the rim, lets go of it.
+    pub push_grip: [f64; 2],
+    /// Seconds.
+    pub push_wait: f64,
+    /// Seconds.
+    pub push_still: f64,
+    /// Metres.
+    pub wheel: f64,
+    /// Seconds.
+    pub walker_beat: f64,
+    /// Share of the beat.
+    pub walker_move: f64,
+    /// Metres.
+    pub walker_ahead: f64,
     ledger: &'a Ledger,
 }
 
@@ -93,6 +123,9 @@ impl<'a> Model<'a> {
             let flights = ledger.list(PATH_FLIGHTS).get(at).copied().unwrap_or(1.0);
             flights.clamp(1.0, 1000.0) as usize
         };
+        let degrees = |at: usize| ledger.list(PUSH_GRIP).get(at).copied().unwrap_or(0.0);
+        let takes = degrees(0).clamp(-80.0, 0.0);
+        let grip = [takes, degrees(1).clamp(takes + 10.0, 90.0)].map(f64::to_radians);
         Model {
             feet: footfall::Model::of(ledger),
             flight_most: number(FLIGHT_MOST),
@@ -111,6 +144,17 @@ impl<'a> Model<'a> {
             path: number(PATH),
             path_flights: [count(0), count(1)],
             ready: number(READY),
+            // a project may replace any of them: time and hold stay above nought
+            push_least: number(PUSH_LEAST).max(0.1),
+            push_hold: number(PUSH_HOLD).clamp(0.1, 0.9),
+            push_fade: number(PUSH_FADE).clamp(0.0, 0.5),
+            push_grip: grip,
+            push_wait: number(PUSH_WAIT).max(0.0),
+            push_still: number(PUSH_STILL).max(0.1),
+            wheel: number(WHEEL).max(0.1),
+            walker_beat: number(WALKER_BEAT).max(0.1),
+            walker_move: number(WALKER_MOVE).clamp(0.1, 0.95),
+            walker_ahead: number(WALKER_AHEAD),
             ledger,
         }
     }

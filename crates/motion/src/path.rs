@@ -8,6 +8,7 @@ use geo::Coord;
 use marking::{Cell, Figure, Takes};
 
 use crate::figures::Model;
+use crate::ride::{Ride, adapted};
 
 /// Metres across the way from which a cell for both feet is a pair of squares.
 const PAIR: f64 = 0.62;
@@ -71,6 +72,8 @@ pub struct Path {
     pub stops: Vec<Stop>,
     /// Whether there is no cell to land on, so that each foot keeps to its own side.
     pub open: bool,
+    /// How wheels or a walker cover it; `None` on feet.
+    pub ride: Option<Ride>,
 }
 
 /// A kept route, as footfall and the record of a plan have it.
@@ -87,23 +90,23 @@ pub struct Way<'a> {
 }
 
 impl Path {
-    /// A route on a figure. `None` where the route names what the figure has not, where the
-    /// gait does not allow its contacts, or where the child does not go on feet.
+    /// A route on a figure. `None` where the route names what the figure has not, or where
+    /// the child's gait does not allow its contacts.
     ///
     /// On cells a foot lands on the aim; on a lane it keeps to its own side of the middle.
-    /// A start with free ground before it gets the run-up that the gait asks for.
+    /// A start with free ground before it gets the run-up that the gait asks for. Wheels and a
+    /// walker go the same way by pushes.
     pub fn on(figure: &Figure, way: &Way, child: &Child, model: &Model) -> Option<Path> {
-        if way.gait.by(child.means).wheels {
-            return None;
-        }
+        let gait = &way.gait.by(child.means);
         let first = way.cells.first().and_then(|cell| figure.cells.get(*cell));
         let run_up = first.is_some_and(|cell| cell.run_up);
-        let follows = follows(way.gait, way.contacts, run_up)?;
+        let follows = follows(gait, way.contacts, run_up)?;
         let lane = match way.lane {
             Some(number) => Some(figure.lanes.get(number)?),
             None => None,
         };
         let mut places: Vec<(Coord<f64>, Option<f64>, Option<&Cell>)> = Vec::new();
+        let mut metres = Vec::new();
         match lane {
             Some(lane) => {
                 let mut along = 0.0;
@@ -111,6 +114,7 @@ impl Path {
                     if let Some(follow) = step.checked_sub(1).and_then(|at| follows.get(at)) {
                         along += stride(follow, child, model)?;
                     }
+                    metres.push(along);
                     let (at, travel) = lane.along(along);
                     places.push((at, Some(travel), None));
                 }
@@ -131,9 +135,9 @@ impl Path {
         let mut stops: Vec<Stop> = Vec::new();
         for (step, (at, travel, cell)) in places.iter().enumerate() {
             let travel = travel.unwrap_or_else(|| bisector(&spots, step));
-            let toes = figure
-                .facing
-                .unwrap_or_else(|| toes(way.gait, lead, travel));
+            // wheels face the way they roll
+            let facing = figure.facing.filter(|_| !gait.wheels);
+            let toes = facing.unwrap_or_else(|| toes(gait, lead, travel));
             stops.push(Stop {
                 at: *at,
                 contact: *way.contacts.get(step)?,
@@ -149,17 +153,22 @@ impl Path {
                 counted: step > 0,
             });
         }
-        if run_up && way.gait.free_run_up > 0 {
-            run_in(&mut stops, way.gait.free_run_up, child, model);
+        if run_up && gait.free_run_up > 0 {
+            run_in(&mut stops, gait.free_run_up, child, model);
         }
+        let ride = gait.wheels.then(|| match lane {
+            Some(lane) => Ride::along(child, lane, &metres),
+            None => Ride::through(child, &stops, model.feet.wheels_turn),
+        });
         Some(Path {
-            gait: way.gait.name,
-            skill: way.gait.skill,
-            rate: way.gait.rate,
+            gait: gait.name,
+            skill: gait.skill,
+            rate: gait.rate,
             lead,
             body,
             stops,
             open: lane.is_some(),
+            ride,
         })
     }
 
@@ -168,7 +177,11 @@ impl Path {
     /// of it.
     ///
     /// A gait with a run-up shows it, its flight, and one running step out of it.
+    ///
+    /// Wheels and a walker go it by pushes, and then `lead` is the hand that pushes alone, or
+    /// the foot that steps first.
     pub fn free(gait: &Gait, lead: Side, child: &Child, model: &Model) -> Option<Path> {
+        let gait = &gait.by(child.means);
         let (start, contacts) = contacts(gait, lead, child, model)?;
         let follows = follows_from(gait, start, &contacts)?;
         let body = Body::from(child);
@@ -204,6 +217,7 @@ impl Path {
             rate: gait.rate,
             lead,
             body,
+            ride: gait.wheels.then(|| Ride::straight(child, &stops)),
             stops,
             open: true,
         })
@@ -227,7 +241,13 @@ fn contacts(
             usize::from(gait.done)
         } else {
             let flights = (model.path / stride(first, child, model)?).floor();
-            let [least, most] = model.path_flights;
+            // an adapted form may take more than one push a contact
+            let each = if gait.wheels {
+                adapted(gait.skill).stretches.len()
+            } else {
+                1
+            };
+            let [least, most] = model.path_flights.map(|flights| flights.div_ceil(each));
             flights.clamp(least as f64, most.max(least) as f64) as usize
         };
         let (mut state, mut path) = (start, Vec::new());

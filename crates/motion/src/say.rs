@@ -1,6 +1,6 @@
 //! A clip in words: keys and facts, for who listens instead of looking.
 
-use children::Side;
+use children::{Means, Side, Skill};
 use note::{Message, msg};
 
 use crate::clip::{Clip, Role};
@@ -58,8 +58,11 @@ pub struct Event {
 }
 
 impl Clip {
-    /// Every landing in order.
+    /// Every landing in order; on wheels and with a walker what is done instead.
     pub fn events(&self) -> Vec<Event> {
+        if let Some(aid) = &self.aid {
+            return aid.events.clone();
+        }
         let flights = self.flights();
         self.landings()
             .iter()
@@ -92,18 +95,56 @@ pub fn line(clip: &Clip) -> Vec<Message> {
     clip.events()
         .iter()
         .filter(|event| event.role != Role::Stand)
-        .map(|event| msg!("motion-foot", foot = event.feet.word()))
+        .map(Event::word)
         .collect()
 }
 
-/// What is on the ground, as a sentence.
-pub fn moment(down: Down) -> Message {
-    msg!("motion-moment", down = down.word())
+/// What is on the ground or done, as a sentence: a word of [`Down`] or of
+/// [`MOMENTS`](crate::MOMENTS).
+pub fn moment(word: &str) -> Message {
+    msg!("motion-moment", down = word)
+}
+
+/// How a skill goes on wheels or with a walker, as a sentence.
+pub fn adapts(skill: Skill, means: Means) -> Message {
+    let by = match means {
+        Means::Walker => "walker",
+        _ => "wheels",
+    };
+    msg!("motion-adapted", means = by, skill = skill.word())
 }
 
 impl Event {
+    /// Whether a foot lands: not a hand, a frame or a stop.
+    fn steps(&self) -> bool {
+        !matches!(
+            self.role,
+            Role::Push | Role::Short | Role::Glide | Role::Wait | Role::Still | Role::Frame
+        )
+    }
+
+    /// The landing in a word or two, for a list: right, both, push, glide.
+    pub fn word(&self) -> Message {
+        if self.steps() {
+            msg!("motion-foot", foot = self.feet.word())
+        } else {
+            msg!(
+                "motion-ride",
+                role = self.role.word(),
+                hands = self.feet.word()
+            )
+        }
+    }
+
     /// The landing as a sentence.
     pub fn message(&self) -> Message {
+        if !self.steps() {
+            return msg!(
+                "motion-rides",
+                role = self.role.word(),
+                hands = self.feet.word()
+            );
+        }
         msg!(
             "motion-landing",
             foot = self.feet.word(),

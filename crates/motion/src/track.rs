@@ -17,12 +17,12 @@ const DRAWN_UP: f64 = 0.2;
 /// an even pace.
 const FLIES: f64 = 0.8;
 
-/// A foot at a moment; between two keys all is linear.
+/// A foot, a hand or what carries at a moment; between two keys all is linear.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Key {
     /// Seconds.
     pub time: f64,
-    /// Its middle, metres.
+    /// The middle, metres.
     pub at: Coord<f64>,
     /// Where the toes point, radians; never more than half a turn from the key before.
     pub toes: f64,
@@ -43,7 +43,16 @@ impl Track {
     /// The way of a foot: it rests on its prints and swings or flies between them. In a flight
     /// of time T it rises by g T²/8, as whatever is thrown. A foot that is free while
     /// the other lands twice or more is carried along, drawn up.
+    ///
+    /// On wheels it is the way of the hand.
     pub fn of(clip: &Clip, side: Side, model: &Model) -> Track {
+        if let Some([right, left]) = clip.aid.as_ref().and_then(|aid| aid.hands.as_ref()) {
+            let keys = match side {
+                Side::Right => right.clone(),
+                Side::Left => left.clone(),
+            };
+            return Track { side, keys };
+        }
         let prints = own(clip, side);
         let flights = clip.flights();
         let mut keys: Vec<Key> = Vec::new();
@@ -226,7 +235,7 @@ fn resting(clip: &Clip, side: Side, now: f64) -> (Coord<f64>, f64) {
 }
 
 /// Angles that never jump by a turn from key to key; everything to a millionth.
-fn unwound(mut keys: Vec<Key>) -> Vec<Key> {
+pub(crate) fn unwound(mut keys: Vec<Key>) -> Vec<Key> {
     let round = |value: f64| (value * 1e6).round() / 1e6;
     let mut last: Option<f64> = None;
     for key in &mut keys {

@@ -1,13 +1,14 @@
 //! Writes the page of all skills, or another thing of this room, to be looked at.
 //!
-//! `cargo run --release -p screen --example skills -- [en|es] [skills|plan|animated|strip] > out.html`
+//! `cargo run --release -p screen --example skills -- [en|es] [skills|plan] > out.html`, or
+//! `-- [en|es] [animated|strip] SKILL [feet|wheels|walker] > out.svg`
 //!
-//! The plan is a few markings of the families at their own lengths, and a child of five: of our
-//! own invention.
+//! The plan is a few markings of the families at their own lengths, and children of five, on
+//! feet, on wheels and with a walker: of our own invention.
 
 use std::io::Write;
 
-use children::{Child, Side, Skill, counts};
+use children::{Child, Date, Entry, Means, Side, Skill, roster};
 use footfall::Gait;
 use ledger::Ledger;
 use marking::{Figure, Ground, Look, Palette};
@@ -31,7 +32,13 @@ fn main() -> Result<(), Box<dyn std::error::Error>> {
     let what = words.next().unwrap_or_else(|| "skills".into());
     let skill = words.next().unwrap_or_else(|| "gallop".into());
     let model = Model::of(&ledger);
-    let child = counts(&[(5.0, 1)], &ledger).value.pop().ok_or("no child")?;
+    let means = match words.next().as_deref() {
+        None | Some("feet") => Means::Feet,
+        Some("wheels") => Means::Wheels,
+        Some("walker") => Means::Walker,
+        Some(other) => return Err(format!("{other} is none of feet, wheels, walker").into()),
+    };
+    let child = child(means, &ledger).ok_or("no child")?;
     let clip = || -> Option<Clip> {
         let gait = Gait::named(&skill)?;
         Clip::of(&Path::free(&gait, Side::Right, &child, &model)?, &model)
@@ -45,17 +52,40 @@ fn main() -> Result<(), Box<dyn std::error::Error>> {
                 .map(|(name, figure)| Shown {
                     name,
                     figure,
-                    going: going(figure, &child, &model),
+                    going: [Means::Feet, Means::Wheels, Means::Walker]
+                        .into_iter()
+                        .filter_map(|means| {
+                            Some(going(figure, &self::child(means, &ledger)?, &model))
+                        })
+                        .flatten()
+                        .collect(),
                 })
                 .collect();
             plan_page("Tern Street", &shown, &tongue, &ledger)
         }
         "animated" => animated(&clip().ok_or("no such skill")?, &skill, &tongue, &model),
-        "strip" => strip(&clip().ok_or("no such skill")?, 170.0, &skill, &tongue),
+        "strip" => strip(
+            &clip().ok_or("no such skill")?,
+            170.0,
+            &skill,
+            &tongue,
+            &model,
+        ),
         other => return Err(format!("{other} is none of skills, plan, animated, strip").into()),
     };
     std::io::stdout().write_all(text.as_bytes())?;
     Ok(())
+}
+
+/// A child of five by these means.
+fn child(means: Means, ledger: &Ledger) -> Option<Child> {
+    let mut entry = Entry::new("five", (2020, 1));
+    entry.means = means;
+    let date = Date {
+        year: 2025,
+        month: 1,
+    };
+    roster(&[entry], date, ledger).value.pop()
 }
 
 fn figures(ledger: &Ledger) -> Result<Vec<(&'static str, Figure)>, Box<dyn std::error::Error>> {

@@ -2,11 +2,12 @@
 //! degrees, and every sentence ready from the catalogue.
 
 use children::Side;
-use motion::{Clip, Down, Model, Role, Track, early};
+use motion::{Aid, Clip, Down, Key, MOMENTS, Model, Role, Track, adapts, forms};
 use note::msg;
-use serde_json::{Value, json};
+use serde_json::{Map, Value, json};
 
 use crate::Tongue;
+use crate::aid::{means, pushed, rings, rolled, shape};
 use crate::svg::{Extent, aloft, foot, hops, letter, number, quad, ring, spot, turn};
 
 /// A clip and where the page's choices find it.
@@ -75,21 +76,7 @@ pub fn clip(
     model: &Model,
 ) -> Value {
     let clip = &chosen.clip;
-    let track = |side: Side| -> Value {
-        let keys = Track::of(clip, side, model).keys;
-        keys.iter()
-            .map(|key| {
-                let [x, y] = spot(key.at);
-                json!([
-                    ms(key.time),
-                    whole(x),
-                    whole(y),
-                    whole(turn(key.toes)),
-                    whole(key.height * 1000.0)
-                ])
-            })
-            .collect()
-    };
+    let track = |side: Side| keys(&thinned(&Track::of(clip, side, model).keys));
     let prints: Vec<Value> = clip
         .prints
         .iter()
@@ -102,7 +89,11 @@ pub fn clip(
                 whole(turn(print.toes)),
                 ms(print.lands),
                 print.lifts.map(ms),
-                u8::from(print.role == Role::Stand),
+                match print.role {
+                    Role::Stand => 1,
+                    Role::Still => 2,
+                    _ => 0,
+                },
                 print.count
             ])
         })
@@ -114,6 +105,11 @@ pub fn clip(
             ring(clip, print)
                 .map(|[x, y]| json!([print.count, whole(x), whole(y), ms(print.lands)]))
         })
+        .chain(
+            rings(clip)
+                .into_iter()
+                .map(|(count, [x, y], lands)| json!([count, whole(x), whole(y), ms(lands)])),
+        )
         .collect();
     let lines: Vec<Value> = hops(clip)
         .iter()
@@ -124,7 +120,7 @@ pub fn clip(
         .iter()
         .map(|event| {
             let says = phrases.number(tongue.say(&event.message()));
-            let foot = phrases.number(tongue.say(&msg!("motion-foot", foot = event.feet.word())));
+            let foot = phrases.number(tongue.say(&event.word()));
             json!([
                 ms(event.lands),
                 event.feet.word(),
@@ -133,23 +129,26 @@ pub fn clip(
                 foot,
                 match event.role {
                     Role::Stand => 0,
-                    Role::Closing | Role::Hop | Role::Tap => 1,
+                    Role::Closing | Role::Hop | Role::Tap | Role::Step => 1,
+                    Role::Short | Role::Still | Role::Frame => 1,
+                    Role::Glide | Role::Wait => 3,
                     _ => 2,
                 }
             ])
         })
         .collect();
-    let row = early(clip.skill).find(|row| Some(row.name) == clip.early);
-    let says = match row {
-        Some(row) => format!(
+    let row = forms(clip).find(|row| Some(row.name) == clip.early);
+    let says = match (row, &clip.aid) {
+        (_, Some(aid)) => tongue.say(&adapts(clip.skill, aid.means)),
+        (Some(row), _) => format!(
             "{} {}",
             tongue.word(row.says),
             tongue.say(&msg!("screen-check", check = row.check))
         ),
-        None => tongue.word("screen-well-says"),
+        (None, _) => tongue.word("screen-well-says"),
     };
     let [width, height] = room.size();
-    json!({
+    let mut value = json!({
         "by": chosen.by,
         "ground": chosen.ground,
         "end": ms(clip.end),
@@ -163,7 +162,110 @@ pub fn clip(
         "events": events,
         "flights": clip.flights().iter().map(|(from, to)| json!([ms(*from), ms(*to)])).collect::<Vec<_>>(),
         "says": phrases.number(says),
-    })
+    });
+    if let (Some(aid), Some(object)) = (&clip.aid, value.as_object_mut()) {
+        carried(object, clip, aid);
+    }
+    value
+}
+
+/// What a clip of wheels or a walker has more: `A` is its way, `moments` say what is done
+/// from when on, `stands` and `pushes` are its prints.
+fn carried(object: &mut Map<String, Value>, clip: &Clip, aid: &Aid) {
+    let moments: Vec<Value> = aid
+        .moments(clip)
+        .iter()
+        .map(|(time, word)| json!([ms(*time), word]))
+        .collect();
+    let stands: Vec<Value> = aid
+        .stands
+        .iter()
+        .map(|stand| {
+            let [x, y] = spot(stand.at);
+            json!([
+                whole(x),
+                whole(y),
+                whole(turn(stand.toes)),
+                ms(stand.lands),
+                stand.lifts.map(ms)
+            ])
+        })
+        .collect();
+    let pushes: Vec<Value> = pushed(clip)
+        .iter()
+        .map(|push| {
+            json!([
+                letter(push.side).to_string(),
+                push.path,
+                ms(push.from),
+                ms(push.to)
+            ])
+        })
+        .collect();
+    object.insert("means".into(), json!(means(clip)));
+    object.insert("A".into(), keys(&thinned(&aid.keys)));
+    object.insert("moments".into(), json!(moments));
+    object.insert("stands".into(), json!(stands));
+    object.insert("pushes".into(), json!(pushes));
+    object.insert("rolled".into(), json!(rolled(clip)));
+}
+
+fn keys(keys: &[Key]) -> Value {
+    keys.iter()
+        .map(|key| {
+            let [x, y] = spot(key.at);
+            json!([
+                ms(key.time),
+                whole(x),
+                whole(y),
+                whole(turn(key.toes)),
+                whole(key.height * 1000.0)
+            ])
+        })
+        .collect()
+}
+
+/// Metres and radians: a key that the line between its neighbours gives so well says nothing.
+const NEAR: [f64; 2] = [5e-4, 5e-3];
+
+/// The keys that a page needs of what goes evenly for long.
+fn thinned(keys: &[Key]) -> Vec<Key> {
+    let between = |from: &Key, to: &Key, key: &Key| {
+        let share = (key.time - from.time) / (to.time - from.time);
+        let at = from.at + (to.at - from.at) * share;
+        let toes = from.toes + (to.toes - from.toes) * share;
+        let height = from.height + (to.height - from.height) * share;
+        libm::hypot(key.at.x - at.x, key.at.y - at.y) <= NEAR[0]
+            && (key.height - height).abs() <= NEAR[0]
+            && (key.toes - toes).abs() <= NEAR[1]
+    };
+    let mut kept: Vec<Key> = Vec::new();
+    let mut from = 0;
+    for (to, key) in keys.iter().enumerate() {
+        let last = to + 1 == keys.len();
+        let goes_on = keys.get(from).zip(keys.get(to + 1)).is_some_and(|(a, b)| {
+            let inner = keys.get(from + 1..=to).unwrap_or_default();
+            inner.iter().all(|key| between(a, b, key))
+        });
+        if to == 0 || last || !goes_on {
+            kept.push(*key);
+            from = to;
+        }
+    }
+    kept
+}
+
+/// The shapes of what carries, by the words of the means; only those that clips show.
+pub fn shapes<'a>(clips: impl Iterator<Item = &'a Clip>, model: &Model) -> Value {
+    let mut shapes = Map::new();
+    for clip in clips {
+        if let Some(aid) = &clip.aid {
+            shapes
+                .entry(means(clip))
+                .or_insert_with(|| json!(shape(aid, model.wheel, clip.body.foot * 1000.0)));
+        }
+    }
+    Value::Object(shapes)
 }
 
 /// The ground of several clips together.
@@ -173,15 +275,11 @@ pub fn ground<'a>(clips: impl Iterator<Item = &'a Clip>, model: &Model) -> Optio
         .reduce(Extent::with)
 }
 
-/// The sentences of what is down, by their words.
+/// The sentences of what is down or done, by their words.
 pub fn moments(tongue: &Tongue) -> Value {
-    let pairs = Down::ALL.map(|down| {
-        (
-            down.word().to_owned(),
-            json!(tongue.say(&motion::moment(down))),
-        )
-    });
-    Value::Object(pairs.into_iter().collect())
+    let words = Down::ALL.map(Down::word).into_iter().chain(MOMENTS);
+    let pairs = words.map(|word| (word.to_owned(), json!(tongue.say(&motion::moment(word)))));
+    Value::Object(pairs.collect())
 }
 
 /// Both feet as paths, thousandths of their length.

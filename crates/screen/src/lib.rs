@@ -6,9 +6,10 @@
 //! for nothing.
 //!
 //! Invariants: only feet move, and only when asked; where less motion is wanted, numbered
-//! prints stand in their stead. State is said by word and shape, never by colour alone.
+//! prints stand in their stead. Wheels and a walker are shown as fully as feet are. State is said by word and shape, never by colour alone.
 //! Every sentence comes from the catalogue. Absent: files, clocks, typesetting.
 
+mod aid;
 mod animated;
 mod data;
 mod face;

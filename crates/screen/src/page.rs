@@ -46,6 +46,7 @@ pub fn page(page: &Page, tongue: &Tongue, ledger: &Ledger, model: &Model) -> Str
         "choices": page.choices.iter().map(|choice| choice.name).collect::<Vec<_>>(),
         "grounds": page.grounds,
         "feet": data::feet(),
+        "shapes": data::shapes(page.clips.iter().map(|(chosen, _)| &chosen.clip), model),
         "words": player::words(tongue),
     });
     let mut out = String::new();
@@ -63,7 +64,12 @@ pub fn page(page: &Page, tongue: &Tongue, ledger: &Ledger, model: &Model) -> Str
         say("screen-height"),
         say("screen-keys")
     );
-    figures(&mut out, tongue, ledger, &["motion.", "footfall.rate."]);
+    figures(
+        &mut out,
+        tongue,
+        ledger,
+        &["motion.", "footfall.rate.", "push."],
+    );
     foot(&mut out, &data, include_str!("page.js"));
     out
 }

@@ -2,16 +2,18 @@
 
 use std::fmt::Write;
 
+use children::Side;
 use geo::LineString;
 use ledger::Ledger;
 use marking::Figure;
-use motion::{Clip, Model, early};
+use motion::{Clip, Model, adapted, forms};
 use note::msg;
 
 use crate::Tongue;
+use crate::aid::means;
 use crate::data::{Choice, Chosen, WELL, form};
 use crate::page::{Page, page};
-use crate::svg::{Extent, aloft, letter, number, spot};
+use crate::svg::{Extent, aloft, number, spot};
 
 /// Millimetres of the figure that are shown round the feet.
 const AROUND: f64 = 350.0;
@@ -44,40 +46,54 @@ pub fn plan_page(name: &str, shown: &[Shown], tongue: &Tongue, ledger: &Ledger) 
     let mut choices = [
         ("marking", "screen-marking"),
         ("gait", "screen-skill"),
+        ("who", "screen-who"),
         ("lead", "screen-lead"),
         ("form", "screen-form"),
-        ("who", "screen-who"),
     ]
     .map(|(name, legend)| Choice {
         name,
         legend: tongue.word(legend),
         options: Vec::new(),
     });
-    let [markings, gaits, leads, forms, whos] = &mut choices;
-    forms.offer(WELL, || form(None, tongue));
+    let [markings, gaits, whos, leads, offered] = &mut choices;
+    offered.offer(WELL, || form(None, tongue));
     let mut opens = Vec::new();
     for one in shown.iter().filter(|one| !one.going.is_empty()) {
         let marking = grounds.len().to_string();
         markings.offer(&marking, || one.name.to_owned());
         for going in &one.going {
             let clip = &going.clip;
-            let lead = if going.sided {
-                letter(clip.lead).to_string()
-            } else {
-                "none".to_owned()
+            let lead = lead(going);
+            let by_means = clip.aid.is_some().then(|| means(clip));
+            let who = match by_means {
+                Some(means) => format!("{} {means}", going.who),
+                None => going.who.clone(),
             };
             gaits.offer(clip.gait, || {
                 tongue.say(&msg!("page-gait", gait = clip.gait))
             });
-            leads.offer(&lead, || {
-                tongue.say(&msg!("screen-lead-foot", foot = &lead))
+            leads.offer(lead, || leads_label(lead, tongue));
+            whos.offer(&who, || match by_means {
+                Some(means) => tongue.say(&msg!(
+                    "screen-who-by",
+                    who = &going.who,
+                    means = tongue.say(&msg!("screen-means-of", means = means))
+                )),
+                None => going.who.clone(),
             });
-            whos.offer(&going.who, || going.who.clone());
             let by = |form: &str| {
-                [&marking, clip.gait, &lead, form, &going.who]
+                [&marking, clip.gait, &who, lead, form]
                     .map(str::to_owned)
                     .to_vec()
             };
+            // wheels go the same way for either foot
+            let well = by(WELL);
+            if clips
+                .iter()
+                .any(|(known, _): &(Chosen, Extent)| known.by == well)
+            {
+                continue;
+            }
             if opens.is_empty() {
                 opens = by(WELL);
             }
@@ -89,11 +105,11 @@ pub fn plan_page(name: &str, shown: &[Shown], tongue: &Tongue, ledger: &Ledger) 
             let all = painted(one.figure).map_or(feet, |figure| figure.with(feet));
             let room = near.within(all);
             let ground = Some(grounds.len());
-            for row in early(clip.skill).filter(|_| clip.gait == clip.skill.word()) {
+            for row in forms(clip) {
                 let early = row.of(clip, &model);
                 // a row that finds nothing to change in a short route shows nothing
                 if early.prints != clip.prints {
-                    forms.offer(row.name, || form(Some(row.name), tongue));
+                    offered.offer(row.name, || form(Some(row.name), tongue));
                     clips.push((
                         Chosen {
                             by: by(row.name),
@@ -106,7 +122,7 @@ pub fn plan_page(name: &str, shown: &[Shown], tongue: &Tongue, ledger: &Ledger) 
             }
             clips.push((
                 Chosen {
-                    by: by(WELL),
+                    by: well,
                     clip: clip.clone(),
                     ground,
                 },
@@ -128,6 +144,28 @@ pub fn plan_page(name: &str, shown: &[Shown], tongue: &Tongue, ledger: &Ledger) 
         ledger,
         &model,
     )
+}
+
+/// Which foot leads, or which hand pushes alone; `none` where that makes no difference.
+fn lead(going: &Going) -> &'static str {
+    let clip = &going.clip;
+    let hand = clip.aid.as_ref().is_some_and(|aid| aid.hands.is_some());
+    match (going.sided, hand, clip.lead) {
+        (true, true, _) if !adapted(clip.skill).one_hand => "none",
+        (true, true, Side::Right) => "hand-R",
+        (true, true, Side::Left) => "hand-L",
+        (true, false, Side::Right) => "R",
+        (true, false, Side::Left) => "L",
+        (false, ..) => "none",
+    }
+}
+
+/// Its label.
+pub fn leads_label(lead: &str, tongue: &Tongue) -> String {
+    match lead.strip_prefix("hand-") {
+        Some(hand) => tongue.say(&msg!("screen-lead-hand", hand = hand)),
+        None => tongue.say(&msg!("screen-lead-foot", foot = lead)),
+    }
 }
 
 fn painted(figure: &Figure) -> Option<Extent> {
@@ -170,7 +208,7 @@ fn ring(path: &mut String, ring: &LineString<f64>) {
 
 #[cfg(test)]
 mod tests {
-    use children::{Side, counts};
+    use children::counts;
     use footfall::{Contact, Gait};
     use marking::{Ground, Look, Palette};
     use motion::{Path, Way};
@@ -216,6 +254,70 @@ mod tests {
         assert!(!page.contains("<img"));
         assert_eq!(page.matches("</script>").count(), 2, "ours alone");
         assert!(page.contains("&lt;/script&gt;"));
+    }
+
+    /// A court with a child on feet and one on wheels: forms, means and legends are said in
+    /// both languages, and the second route of wheels for the other foot is not shown again.
+    #[test]
+    fn every_means_and_every_form_of_a_court_is_said() {
+        let ledger = Ledger::shipped().expect("the shipped ledger reads");
+        let model = Model::of(&ledger);
+        let palette = Palette {
+            ground: Ground::Asphalt,
+        };
+        let family = marking::family("court").expect("the court");
+        let look = Look::of(palette, &ledger);
+        let figure = family.make(&family.defaults(), &look).expect("a court");
+        let gait = Gait::named("court").expect("the court's gait");
+        let clip = |means, contacts: &[Contact]| {
+            let mut entry = children::Entry::new("a", (2021, 1));
+            entry.means = means;
+            let date = children::Date {
+                year: 2026,
+                month: 1,
+            };
+            let child = children::roster(&[entry], date, &ledger).value.remove(0);
+            let way = Way {
+                gait: &gait,
+                cells: &[0, 1, 2, 3],
+                lane: None,
+                contacts,
+            };
+            let path = Path::on(&figure, &way, &child, &model).expect("a path");
+            motion::Clip::of(&path, &model).expect("a clip")
+        };
+        let feet = clip(
+            children::Means::Feet,
+            &[Contact::B, Contact::R, Contact::R, Contact::B],
+        );
+        let [wheels, walker] = [children::Means::Wheels, children::Means::Walker]
+            .map(|means| clip(means, &[Contact::B; 4]));
+        for language in words::Language::ALL {
+            let tongue = Tongue {
+                catalogue: words::Catalogue::of(language),
+                units: unit::Units::Metres,
+            };
+            let going = |clip: &Clip| Going {
+                who: "5".to_owned(),
+                sided: true,
+                clip: clip.clone(),
+            };
+            let shown = Shown {
+                name: "court",
+                figure: &figure,
+                going: [&feet, &wheels, &wheels, &walker].map(going).into(),
+            };
+            let page = plan_page("Calle", &[shown], &tongue, &ledger);
+            for key in ["screen-", "motion-", "page-"] {
+                let bare = [format!(">{key}"), format!("\"{key}")];
+                assert!(!bare.iter().any(|bare| page.contains(bare)), "{key}");
+            }
+            for form in motion::COURT {
+                assert!(page.contains(&tongue.word(form.says)), "{}", form.name);
+            }
+            assert_eq!(page.matches("\"means\":\"wheels\"").count(), 1);
+            assert_eq!(page.matches("\"means\":\"walker\"").count(), 1);
+        }
     }
 
     #[test]

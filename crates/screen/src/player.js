@@ -4,6 +4,7 @@ const byId = id => document.getElementById(id);
 const less = matchMedia('(prefers-reduced-motion: reduce)');
 const SVG = 'http://www.w3.org/2000/svg';
 const LABEL = 84, EDGE = 14; // pixels before and after the rhythm's bars
+const HAND = 42; // millimetres: half a hand, as drawn
 const players = [];
 
 const make = (name, at = {}, into, text) => {
@@ -17,6 +18,7 @@ const fill = (text, ...facts) => facts.reduce((said, fact, at) => said.replace('
 
 function player(D, prefix = '') {
 const own = id => byId(prefix + id);
+const means = () => clip.means ?? 'feet', rolls = () => means() === 'wheels', walks = () => means() === 'walker';
 const stage = own('stage'), rhythm = own('rhythm'), range = own('time'), root = stage.closest('.show');
 // while something is to be found out, the words that tell it wait
 const quiet = () => root.classList.contains('quiet');
@@ -40,7 +42,13 @@ function show(next) {
     line.append(it);
     return it;
   });
+  const [seen, heard, legend] = D.words.by[means()];
+  stage.setAttribute('aria-label', seen);
+  rhythm.setAttribute('aria-label', heard);
+  own('legend').textContent = legend;
+  own('legend').hidden = !legend;
   own('flight').disabled = !clip.flights.length;
+  own('flight').lastChild.textContent = rolls() ? D.words.glide : D.words.flight;
   render();
   tell();
 }
@@ -73,8 +81,17 @@ function drawStage() {
   const lines = make('g', {class: 'lines', 'stroke-width': 6}, stage);
   for (const [d, flies] of clip.lines) make('path', {d, class: flies ? 'fly' : 'step', 'stroke-dasharray': flies ? 'none' : '0 20'}, lines);
   marks = [];
+  // where a frame is set is a print; where wheels stand is shown when nothing moves
+  for (const [px, py, turn, lands, lifts] of clip.stands ?? []) {
+    const it = carries({class: walks() ? 'print aid' : 'aid ghost', transform: put(px, py, turn, 1)}, stage);
+    if (walks()) marks.push({it, base: 'print aid', lands, lifts: lifts ?? clip.end});
+  }
+  for (const d of clip.rolled ?? []) make('path', {d, class: 'rolled', 'stroke-width': 6}, stage);
+  for (const [side, d, lands, lifts] of clip.pushes ?? []) {
+    marks.push({it: make('path', {d, class: 'print pushed', 'stroke-width': 22}, stage), base: `print pushed ${side}`, lands, lifts});
+  }
   for (const [side, px, py, turn, lands, lifts, stands] of clip.prints) {
-    if (!stands) marks.push({it: foot(side, [px, py, turn], scale, stage, 'print'), base: `print ${side}`, lands, lifts: lifts ?? clip.end});
+    if (!stands && !rolls()) marks.push({it: foot(side, [px, py, turn], scale, stage, 'print'), base: `print ${side}`, lands, lifts: lifts ?? clip.end});
   }
   for (const [count, cx, cy, lands] of clip.rings) {
     const it = make('g', {class: 'count', 'stroke-width': 5}, stage);
@@ -84,8 +101,24 @@ function drawStage() {
   }
   const now = make('g', {id: prefix + 'feet-now', class: 'feet-now'}, stage);
   feet = {};
+  if (clip.means) feet.A = {it: carries({class: 'aid'}, now), scale: 1};
+  if (rolls()) {
+    for (const side of ['R', 'L']) {
+      feet[side] = {it: make('g', {class: `hand ${side}`}, now), scale: 1};
+      make('circle', {class: 'halo', r: HAND, 'stroke-width': 24}, feet[side].it);
+      make('circle', {class: 'sole', r: HAND, 'stroke-width': 10}, feet[side].it);
+    }
+    return;
+  }
   for (const side of ['R', 'L']) feet[side] = {shade: foot(side, [0, 0, 0], scale, now, 'shade'), scale};
   for (const side of ['R', 'L']) feet[side].it = foot(side, [0, 0, 0], scale, now, 'foot');
+}
+
+// the chair or the frame, from above
+function carries(at, into) {
+  const it = make('g', at, into);
+  it.innerHTML = D.shapes[means()];
+  return it;
 }
 
 // a page that is not laid out yet has no width: it is drawn again when it has
@@ -93,35 +126,50 @@ const wide = () => Math.max(LABEL + EDGE + 80, rhythm.getBoundingClientRect().wi
 const along = time => LABEL + (wide() - LABEL - EDGE) * time / clip.end;
 
 function drawRhythm() {
-  const row = {L: 34, R: 62}, tall = 20, base = 88;
+  // a walker's frame has a row of its own above the feet
+  const more = walks() ? 28 : 0, row = {A: 34, L: 34 + more, R: 62 + more}, tall = 20, base = 88 + more, high = 106 + more;
   rhythm.replaceChildren();
-  rhythm.setAttribute('viewBox', `0 0 ${wide()} 106`);
+  rhythm.setAttribute('viewBox', `0 0 ${wide()} ${high}`);
+  rhythm.style.height = `${high}px`;
   const defs = make('defs', {}, rhythm);
   const slant = make('pattern', {id: prefix + 'slant', width: 7, height: 7, patternUnits: 'userSpaceOnUse', patternTransform: 'rotate(35)'}, defs);
   make('path', {d: 'M0 0V7', class: 'slant'}, slant);
   for (const side of ['L', 'R']) make('text', {x: 0, y: row[side] + 16}, rhythm, side === 'L' ? D.words.left : D.words.right);
+  if (more) {
+    make('text', {x: 0, y: row.A + 16}, rhythm, D.words.frame);
+    for (const [, , , lands, lifts] of clip.stands) {
+      make('rect', {class: 'bar L', x: along(lands), y: row.A, width: along(lifts ?? clip.end) - along(lands), height: tall, rx: 4}, rhythm);
+    }
+  }
   for (const [from, to] of clip.flights) {
     make('rect', {class: 'gap', fill: `url(#${prefix}slant)`, x: along(from), y: 28, width: along(to) - along(from), height: base - 28}, rhythm);
   }
-  for (const [side, , , , lands, lifts] of clip.prints) {
-    make('rect', {class: `bar ${side}`, x: along(lands), y: row[side], width: along(lifts ?? clip.end) - along(lands), height: tall, rx: 4}, rhythm);
+  for (const [side, , , , lands, lifts, stands] of clip.prints) {
+    // hands that only hold the wheels still push nothing
+    if (stands === 2) make('path', {class: 'hold', d: `M${along(lands)} ${row[side] + tall / 2}H${along(lifts ?? clip.end)}`}, rhythm);
+    else make('rect', {class: `bar ${side}`, x: along(lands), y: row[side], width: along(lifts ?? clip.end) - along(lands), height: tall, rx: 4}, rhythm);
   }
   for (let second = 0; second * 1000 <= clip.end; second++) {
     make('path', {class: 'tick', d: `M${along(second * 1000)} ${base}v6`}, rhythm);
-    make('text', {class: 'axis', x: along(second * 1000), y: 105}, rhythm, second ? second : fill(D.words.seconds, 0));
+    make('text', {class: 'axis', x: along(second * 1000), y: high - 1}, rhythm, second ? second : fill(D.words.seconds, 0));
   }
+  const numbered = (count, lands) => {
+    const it = make('g', {class: 'count'}, rhythm);
+    make('circle', {cx: along(lands), cy: 13, r: 11, 'stroke-width': 1.5}, it);
+    make('text', {x: along(lands), y: 18}, it, count);
+  };
   let before = -1;
-  for (const [lands, , , count, , kind] of clip.events) {
+  for (const [lands, , , count, , kind] of clip.means ? [] : clip.events) {
     if (kind === 2 && count && count !== before) {
-      const it = make('g', {class: 'count'}, rhythm);
-      make('circle', {cx: along(lands), cy: 13, r: 11, 'stroke-width': 1.5}, it);
-      make('text', {x: along(lands), y: 18}, it, count);
+      numbered(count, lands);
       before = count;
     } else if (kind === 1) {
       make('path', {class: 'beat', d: `M${along(lands)} 8v10`}, rhythm);
     }
   }
-  head = make('path', {class: 'head', d: 'M0 24V94'}, rhythm);
+  // with wheels or a walker the number stands where the mark is reached
+  if (clip.means) for (const [count, , , lands] of clip.rings) numbered(count, lands);
+  head = make('path', {class: 'head', d: `M0 24V${base + 6}`}, rhythm);
   range.style.marginLeft = `${LABEL - 12}px`;
   range.style.width = `${wide() - LABEL - EDGE + 24}px`;
 }
@@ -140,6 +188,7 @@ function pose(side, time) {
 
 const isDown = (side, time) => clip.prints.some(print => print[0] === side && print[4] <= time && time < (print[5] ?? Infinity));
 const word = time => {
+  if (clip.moments) return clip.moments.reduce((found, one) => one[0] <= time + 0.5 ? one : found)[1];
   const right = isDown('R', time), left = isDown('L', time);
   return right ? (left ? 'B' : 'R') : (left ? 'L' : 'air');
 };
@@ -147,9 +196,10 @@ const event = time => clip.events.reduce((found, one) => one[0] <= time + 0.5 ? 
 
 function render() {
   const time = less.matches ? (event(t)?.[0] ?? 0) : t;
-  for (const side of ['R', 'L']) {
+  for (const side in feet) {
     const [x, y, turn, height] = pose(side, t), {it, shade, scale} = feet[side];
     it.setAttribute('transform', put(x, y - height, turn, scale));
+    if (!shade) continue;
     shade.setAttribute('transform', put(x, y, turn, scale));
     shade.style.display = height > 0.5 ? '' : 'none';
   }
@@ -158,16 +208,23 @@ function render() {
     const past = mark.lands <= time, now = past && (mark.ring ? current?.[3] === mark.count : time < mark.lifts);
     mark.it.setAttribute('class', mark.base + (now ? ' now' : past ? ' past' : ''));
   }
-  const down = word(t);
+  const down = word(t), drawn = means() + down;
   own('moment').textContent = D.moments[down];
   const sign = own('sign');
-  if (sign.dataset.down !== down) {
-    sign.dataset.down = down;
+  if (sign.dataset.down !== drawn) {
+    sign.dataset.down = drawn;
     sign.replaceChildren();
     for (const [side, x] of [['L', -22], ['R', 22]]) {
-      const up = down !== 'B' && down !== side;
-      foot(side, [x, 0, -90], 0.078, sign, up ? 'up' : 'foot');
+      if (rolls()) {
+        const on = down === 'push-B' || down === 'push-' + side, at = on ? -12 : down === 'still' ? 0 : 16;
+        make('rect', {class: 'wheel', x: x - 4, y: -38, width: 8, height: 76, rx: 4}, sign);
+        make('circle', {class: `palm ${side}${on ? ' on' : ''}`, cx: on ? x : x + (side === 'L' ? -14 : 14), cy: at, r: 11}, sign);
+        continue;
+      }
+      const up = down !== 'B' && down !== side && down !== 'frame';
+      foot(side, [x, walks() ? 12 : 0, -90], walks() ? 0.055 : 0.078, sign, up ? 'up' : 'foot');
     }
+    if (walks()) make('path', {class: `arch${down === 'frame' ? ' moves' : ''}`, d: 'M-44 36V-14Q-44-36-22-36H22Q44-36 44-14V36'}, sign);
   }
   head.setAttribute('transform', `translate(${along(time)} 0)`);
   range.value = t;
@@ -193,9 +250,9 @@ function tell() {
   const down = D.moments[word(t)];
   let text;
   if (playing) text = fill(D.words.playing, spoken());
-  else if (!current) text = `${quiet() ? '' : D.phrases[clip.says] + ' '}${D.words.start}. ${spoken()}.`;
+  else if (!current) text = `${quiet() ? '' : D.phrases[clip.says] + ' '}${rolls() ? D.words.startStill : D.words.start}. ${spoken()}.`;
   else if (word(t) === 'air') text = `${down}.`;
-  else text = `${fill(D.words.of, current[3], most, D.phrases[current[2]])}. ${down}.${places(current[0])}`;
+  else text = `${fill(clip.means ? D.words.ofMark : D.words.of, current[3], most, D.phrases[current[2]])}. ${down}.${places(current[0])}`;
   own('status').textContent = text;
 }
 
@@ -213,9 +270,10 @@ function flight() {
   if (mids.length) go(mids.find(time => time > t + 0.5) ?? mids[0]);
 }
 
-// sound: a beat a landing, low for the right foot, high for the left, softer for a closing foot
+// sound: a beat a landing, low for the right foot, high for the left, softer for a closing foot;
+// a push sounds as both feet do, a frame lowest; a glide is silent
 let ear = null;
-const TONE = {R: 196, L: 294, B: 147};
+const TONE = {R: 196, L: 294, B: 147, air: 110};
 function hush() {
   for (const voice of voices) voice.stop();
   voices = [];
@@ -227,7 +285,7 @@ function voice() {
   ear.resume();
   const pace = rate(), now = ear.currentTime;
   for (const [lands, down, , , , kind] of clip.events) {
-    if (lands < t || kind === 0) continue;
+    if (lands < t || kind === 0 || kind === 3) continue;
     const at = now + (lands - t) / pace / 1000;
     const tone = ear.createOscillator(), loud = ear.createGain();
     tone.type = 'triangle';

@@ -35,6 +35,7 @@ pub fn markup(out: &mut String, prefix: &str, quiet: bool, tongue: &Tongue) {
          <label class=\"switch\"><input type=\"checkbox\" id=\"{prefix}half\"><span>{}</span></label>\
          <label class=\"switch\"><input type=\"checkbox\" id=\"{prefix}sound\"><span>{}</span></label></div>\n\
          <p id=\"{prefix}order\" class=\"order\"><span class=\"hidden\">{}: </span><span id=\"{prefix}feet\"></span></p>\n\
+         <p id=\"{prefix}legend\" class=\"legend\" hidden></p>\n\
          <p id=\"{prefix}status\" role=\"status\" class=\"hidden\"></p>\n\
          <p class=\"less\">{}</p>\n</section>\n",
         say("screen-back-long"),
@@ -61,6 +62,24 @@ pub fn words(tongue: &Tongue) -> Value {
         "air": tongue.word("screen-air"),
         "metre": tongue.word("screen-metre"),
         "noFlight": tongue.word("screen-no-flight"),
+        "frame": tongue.word("screen-frame"),
+        "flight": tongue.word("screen-flight"),
+        "glide": tongue.word("screen-glide"),
+        "startStill": tongue.word("screen-start-still"),
+        "by": {
+            "feet": [tongue.word("screen-stage"), tongue.word("screen-rhythm"), String::new()],
+            "wheels": [
+                tongue.word("screen-stage-wheels"),
+                tongue.word("screen-rhythm-wheels"),
+                tongue.word("screen-legend-wheels"),
+            ],
+            "walker": [
+                tongue.word("screen-stage-walker"),
+                tongue.word("screen-rhythm-walker"),
+                tongue.word("screen-legend-walker"),
+            ],
+        },
+        "ofMark": tongue.say(&msg!("screen-of-mark", count = "%1", most = "%2", landing = "%3")),
         "of": tongue.say(&msg!("screen-of", count = "%1", most = "%2", landing = "%3")),
         "playing": tongue.say(&msg!("screen-playing", feet = "%1")),
         "seconds": tongue.say(&msg!("screen-seconds", value = "%1")),

@@ -3,10 +3,11 @@
 use std::fmt::Write;
 
 use children::Side;
-use motion::Clip;
+use motion::{Clip, Model, Role};
 
 use crate::Tongue;
-use crate::animated::{resting, shown};
+use crate::aid::{self, rings};
+use crate::animated::{prints, stands};
 use crate::face::FAMILY;
 use crate::svg::{escape, extent, hops, letter, number, quad, ring};
 
@@ -20,7 +21,7 @@ const CAP_OF_EM: f64 = 0.668;
 
 /// A clip as a still drawing, `width` millimetres of paper wide: feet true to scale. Empty
 /// for a clip without prints.
-pub fn strip(clip: &Clip, width: f64, title: &str, tongue: &Tongue) -> String {
+pub fn strip(clip: &Clip, width: f64, title: &str, tongue: &Tongue, model: &Model) -> String {
     let Some(ground) = extent(clip) else {
         return String::new();
     };
@@ -30,7 +31,9 @@ pub fn strip(clip: &Clip, width: f64, title: &str, tongue: &Tongue) -> String {
     let text = CAP / CAP_OF_EM;
     let label = 14.0_f64.max(width * 0.085);
     let top = h * scale + GAP;
-    let height = top + 2.0 * ROW + 5.0;
+    let walker = aid::means(clip) == "walker";
+    let rows = if walker { 3.0 } else { 2.0 };
+    let height = top + rows * ROW + 5.0;
     let mut out = String::new();
     _ = write!(
         out,
@@ -38,7 +41,7 @@ pub fn strip(clip: &Clip, width: f64, title: &str, tongue: &Tongue) -> String {
          role=\"img\" aria-labelledby=\"t d\" lang=\"{2}\"><title id=\"t\">{3}</title>\
          <desc id=\"d\">{4}</desc><style>svg{{--ink:#22262B;--panel:#fff;font-family:'{FAMILY}',sans-serif}}\
          {5}.bar{{stroke:var(--ink);stroke-width:.25}}.air{{fill:none;stroke:var(--ink);stroke-width:.18}}\
-         .say{{font-size:{6}px;fill:var(--ink)}}</style>",
+         .stand{{opacity:.45}}.say{{font-size:{6}px;fill:var(--ink)}}</style>",
         number(width),
         number(height),
         tongue.catalogue.language().tag(),
@@ -55,9 +58,8 @@ pub fn strip(clip: &Clip, width: f64, title: &str, tongue: &Tongue) -> String {
         number(-ground.low[1]),
         lines(clip)
     );
-    for print in clip.prints.iter().filter(|print| shown(print)) {
-        out.push_str(&resting(print, mm));
-    }
+    out.push_str(&stands(clip, model));
+    prints(&mut out, clip, model);
     _ = write!(out, "{}</g>", numbers(clip, mm));
     rhythm(&mut out, clip, [label, top], width - label, tongue);
     out.push_str("</svg>\n");
@@ -71,16 +73,37 @@ fn scale_of(scale: f64) -> String {
 /// A row a foot: a bar while it is down; where no foot is, a slanted line crosses both rows.
 fn rhythm(out: &mut String, clip: &Clip, [left, top]: [f64; 2], width: f64, tongue: &Tongue) {
     let x = |time: f64| left + width * time / clip.end;
-    let row = |side: Side| if side == Side::Left { top } else { top + ROW };
-    for (side, key) in [(Side::Left, "screen-left"), (Side::Right, "screen-right")] {
+    // a walker's frame stands above the feet
+    let frame = clip.aid.as_ref().filter(|aid| aid.hands.is_none());
+    let feet = if frame.is_some() { top + ROW } else { top };
+    let row = |side: Side| {
+        if side == Side::Left { feet } else { feet + ROW }
+    };
+    let label = |out: &mut String, y: f64, key: &'static str| {
         _ = write!(
             out,
             "<text class=\"say\" x=\"0\" y=\"{}\">{}</text>",
-            number(row(side) + BAR / 2.0 + CAP / 2.0),
+            number(y + BAR / 2.0 + CAP / 2.0),
             escape(&tongue.word(key))
         );
+    };
+    for (side, key) in [(Side::Left, "screen-left"), (Side::Right, "screen-right")] {
+        label(out, row(side), key);
     }
-    for print in &clip.prints {
+    if let Some(frame) = frame {
+        label(out, top, "screen-frame");
+        for stand in &frame.stands {
+            _ = write!(
+                out,
+                "<rect class=\"bar\" fill=\"var(--panel)\" x=\"{}\" y=\"{}\" width=\"{}\" height=\"{}\" rx=\".6\"/>",
+                number(x(stand.lands)),
+                number(top),
+                number(x(stand.lifts.unwrap_or(clip.end)) - x(stand.lands)),
+                number(BAR)
+            );
+        }
+    }
+    for print in clip.prints.iter().filter(|print| print.role != Role::Still) {
         let lifts = print.lifts.unwrap_or(clip.end);
         let fill = if print.side == Side::Right {
             "var(--ink)"
@@ -102,9 +125,9 @@ fn rhythm(out: &mut String, clip: &Clip, [left, top]: [f64; 2], width: f64, tong
             out,
             "<path class=\"air\" d=\"M{} {}L{} {}\"/>",
             number(x(from)),
-            number(top + ROW + BAR),
+            number(feet + ROW + BAR),
             number(x(to)),
-            number(top)
+            number(feet)
         );
     }
     let mut second = 0.0;
@@ -114,7 +137,7 @@ fn rhythm(out: &mut String, clip: &Clip, [left, top]: [f64; 2], width: f64, tong
             out,
             "<text class=\"say\" text-anchor=\"middle\" x=\"{}\" y=\"{}\">{}</text>",
             number(x(second).min(left + width - 4.0)),
-            number(top + 2.0 * ROW + 2.6),
+            number(feet + 2.0 * ROW + 2.6),
             escape(&if second == 0.0 {
                 tongue.say(&note::msg!("screen-seconds", value = text))
             } else {
@@ -133,11 +156,12 @@ pub fn ink(mm: f64) -> String {
          .fly,.step{{fill:none;stroke:var(--ink);stroke-width:{0};stroke-linecap:round}}\
          .step{{stroke-dasharray:0 {1}}}\
          .count circle{{fill:var(--panel);stroke:var(--ink);stroke-width:{2}}}\
-         .count text{{fill:var(--ink);font-size:{3}px;font-weight:700;text-anchor:middle}}",
+         .count text{{fill:var(--ink);font-size:{3}px;font-weight:700;text-anchor:middle}}{4}",
         number(mm * 0.045),
         number(mm * 0.12),
         number(mm * 0.03),
-        number(mm * 0.34)
+        number(mm * 0.34),
+        aid::ink(mm * 0.045)
     )
 }
 
@@ -154,10 +178,10 @@ pub fn lines(clip: &Clip) -> String {
 /// Contacts numbered in rings.
 pub fn numbers(clip: &Clip, mm: f64) -> String {
     let mut out = String::new();
-    for print in &clip.prints {
-        let Some([x, y]) = ring(clip, print) else {
-            continue;
-        };
+    let feet = clip.prints.iter();
+    let own = feet.filter_map(|print| Some((print.count, ring(clip, print)?)));
+    let marks = rings(clip).into_iter().map(|(count, at, _)| (count, at));
+    for (count, [x, y]) in own.chain(marks) {
         _ = write!(
             out,
             "<g class=\"count\"><circle cx=\"{0}\" cy=\"{1}\" r=\"{2}\"/><text x=\"{0}\" y=\"{3}\">{4}</text></g>",
@@ -165,7 +189,7 @@ pub fn numbers(clip: &Clip, mm: f64) -> String {
             number(y),
             number(mm * 0.25),
             number(y + mm * 0.115),
-            print.count
+            count
         );
     }
     out

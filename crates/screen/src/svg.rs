@@ -7,6 +7,8 @@ use footfall::Contact;
 use geo::Coord;
 use motion::{Clip, Model, Print, Role, Track, outline};
 
+use crate::aid;
+
 /// A number with at most two decimals and no tail.
 pub fn number(value: f64) -> String {
     let hundredths = (value * 100.0).round();
@@ -130,6 +132,7 @@ pub fn extent(clip: &Clip) -> Option<Extent> {
                 None => own,
             }
         })
+        .chain(aid::extent(clip))
         .reduce(Extent::with)
 }
 
@@ -151,8 +154,10 @@ pub fn aloft(clip: &Clip, model: &Model) -> Option<Extent> {
 /// Where the number of a contact stands: outside its foot, behind the heel of one that goes
 /// sideways. `None` for what is not numbered, as start, closing feet and the second foot of
 /// a jump.
+///
+/// Marks that wheels or a walker come to have theirs beside the way ([`aid::rings`]).
 pub fn ring(clip: &Clip, print: &Print) -> Option<[f64; 2]> {
-    if print.role != Role::Contact {
+    if clip.aid.is_some() || print.role != Role::Contact {
         return None;
     }
     let twin = clip.prints.iter().any(|other| {
@@ -184,6 +189,9 @@ pub struct Hop {
 pub fn hops(clip: &Clip) -> Vec<Hop> {
     let flights = clip.flights();
     let mut hops = Vec::new();
+    if aid::means(clip) == "wheels" {
+        return hops;
+    }
     for side in [Side::Right, Side::Left] {
         let own: Vec<&Print> = clip
             .prints

@@ -28,8 +28,8 @@ fn every_taught_skill_has_early_forms_with_names_of_their_own() {
     }
 }
 
-fn meant(row: &Early, print: &Print, lead: Side) -> bool {
-    row.edits.iter().any(|(scope, _)| scope.holds(print, lead))
+fn meant(row: &Early, print: &Print, clip: &Clip) -> bool {
+    row.edits.iter().any(|(scope, _)| scope.holds(print, clip))
 }
 
 /// A print that no row means keeps its foot, place and facing; its landing moves only by
@@ -45,7 +45,7 @@ fn what_no_row_means_stays_as_it_was() {
                 Edit::Pause(key) => well
                     .prints
                     .iter()
-                    .filter(|print| scope.holds(print, well.lead))
+                    .filter(|print| scope.holds(print, well))
                     .map(|print| (print.lands, model.size(*key)))
                     .collect::<Vec<_>>(),
                 _ => Vec::new(),
@@ -62,11 +62,7 @@ fn what_no_row_means_stays_as_it_was() {
             .unwrap_or(0.0);
         let late = |lands: f64| pauses.iter().filter(|at| **at <= lands).count() as f64 * pause;
         let mut kept = 0;
-        for print in well
-            .prints
-            .iter()
-            .filter(|print| !meant(row, print, well.lead))
-        {
+        for print in well.prints.iter().filter(|print| !meant(row, print, well)) {
             let same = form.prints.iter().any(|other| {
                 let place = other.side == print.side
                     && other.role == print.role

@@ -1,12 +1,16 @@
 //! Laws of clips, held against the ledger, against routes, and against what others saw.
 
+mod court;
 mod early;
+mod rides;
+mod rolling;
 mod routes;
 mod times;
 
-use children::{Child, Side, Skill, counts};
+use children::{Child, Date, Entry, Means, Side, Skill, counts, roster};
 use footfall::Gait;
 use ledger::Ledger;
+use marking::{Figure, Ground, Look, Palette, families};
 
 use crate::{Clip, Model, Path};
 
@@ -22,6 +26,29 @@ fn ledger() -> Ledger {
 fn child(years: f64) -> Child {
     let mut children = counts(&[(years, 1)], &ledger()).value;
     children.pop().expect("a child of that age")
+}
+
+/// A child of whole years, by these means.
+fn by(means: Means, years: i32) -> Child {
+    let mut entry = Entry::new("model", (2020, 1));
+    entry.means = means;
+    let date = Date {
+        year: 2020 + years,
+        month: 1,
+    };
+    let mut children = roster(&[entry], date, &ledger()).value;
+    children.pop().expect("a child of that age")
+}
+
+fn figures() -> Vec<Figure> {
+    let palette = Palette {
+        ground: Ground::Asphalt,
+    };
+    let look = Look::of(palette, &ledger());
+    families()
+        .iter()
+        .filter_map(|family| family.make(&family.defaults(), &look).ok())
+        .collect()
 }
 
 fn free(skill: Skill, lead: Side, years: f64, model: &Model) -> Clip {

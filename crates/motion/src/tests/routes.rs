@@ -1,7 +1,7 @@
 //! Clips of routes on figures: what footfall keeps is what is shown.
 
 use footfall::{Activity, Contact, class};
-use marking::{Ground, Look, Palette, families};
+use marking::{Ground, Look, Palette};
 
 use super::*;
 use crate::{Role, Way};
@@ -12,14 +12,7 @@ use crate::{Role, Way};
 fn the_contacts_of_a_clip_are_those_of_the_route() {
     let ledger = ledger();
     let model = Model::of(&ledger);
-    let palette = Palette {
-        ground: Ground::Asphalt,
-    };
-    let look = Look::of(palette, &ledger);
-    let figures: Vec<_> = families()
-        .iter()
-        .filter_map(|family| family.make(&family.defaults(), &look).ok())
-        .collect();
+    let figures = figures();
     let children = [child(5.0)];
     let activities: Vec<Activity> = footfall::GAITS
         .iter()
@@ -47,7 +40,7 @@ fn the_contacts_of_a_clip_are_those_of_the_route() {
                     .expect("the route is the figure's");
                 let clip = Clip::of(&path, &model).expect("a clip");
                 sound(&clip, &model);
-                for row in crate::early(clip.skill).filter(|_| clip.gait == clip.skill.word()) {
+                for row in crate::forms(&clip) {
                     sound(&row.of(&clip, &model), &model);
                 }
                 assert_eq!(

@@ -8,6 +8,13 @@ motion-moment = { $down ->
     [air] In the air
     [R] Right foot down
     [L] Left foot down
+    [push-R] Right hand pushes
+    [push-L] Left hand pushes
+    [push-B] Both hands push
+    [glide] Rolling
+    [wait] Rolling on, waiting
+    [still] Standing still
+    [frame] Frame moves ahead
    *[B] Both feet down
  }
 motion-landing = { $foot ->
@@ -30,6 +37,60 @@ motion-landing = { $foot ->
     [yes] , out of the air
    *[no] { "" }
  }
+motion-ride = { $role ->
+    [push] { $hands ->
+        [R] right hand
+        [L] left hand
+       *[B] push
+     }
+    [short] { $hands ->
+        [R] right hand, short
+        [L] left hand, short
+       *[B] short push
+     }
+    [glide] glide
+    [wait] wait
+    [frame] frame
+   *[still] stop
+ }
+motion-rides = { $role ->
+    [push] { $hands ->
+        [R] right hand pushes
+        [L] left hand pushes
+       *[B] both hands push
+     }
+    [short] { $hands ->
+        [R] right hand pushes, short
+        [L] left hand pushes, short
+       *[B] both hands push, short
+     }
+    [glide] the hands let go, the wheels roll
+    [wait] the wheels roll on, the hands wait
+    [frame] the frame is set ahead
+   *[still] stands still on the mark
+ }
+motion-adapted = { $means ->
+    [walker] { $skill ->
+        [jump] Frame, step, step, twice; then stand still on the mark.
+        [hop] The same foot steps first each time.
+        [leap] Quick across: frame, step, step.
+        [gallop] A long way of the frame, then a short one.
+        [slide] Along the line: frame, step, step.
+        [skip] Frame, step, step, wait.
+        [run] Quick: frame, step, step.
+       *[walk] At ease: frame, step, step.
+     }
+   *[wheels] { $skill ->
+        [jump] Two pushes, coast to the mark, stop still.
+        [hop] One hand pushes, the same side again; the other steers.
+        [leap] A fast push across.
+        [gallop] A long push, a short push.
+        [slide] Push along the line.
+        [skip] Push, wait, push.
+        [run] Quick pushes.
+       *[walk] Pushes at ease.
+     }
+ }
 motion-form = { $name ->
     [one-after-the-other] feet one after the other
     [steps-over] steps over
@@ -47,6 +108,7 @@ motion-form = { $name ->
     [pauses] pauses
     [shuffles] no float
     [wide] feet wide
+    [two-on-one] two feet on a square for one
    *[other] { $name }
  }
 motion-early-jump-one-after-the-other = The feet land one after the other.
@@ -65,3 +127,6 @@ motion-early-skip-one-sided = One foot hops, the other only steps.
 motion-early-skip-pauses = A pause before each step.
 motion-early-run-shuffles = No float: one foot is always down.
 motion-early-run-wide = The feet land wide of the line.
+motion-early-court-taps = The free foot taps down on the square for one.
+motion-early-court-one-after-the-other = The feet land on the pair one after the other.
+motion-early-court-two-on-one = Both feet land on the square for one.

@@ -11,6 +11,17 @@ screen-lead-foot = { $foot ->
     [L] left foot
    *[none] either foot
  }
+screen-lead-hand = { $hand ->
+    [R] right hand
+   *[L] left hand
+ }
+screen-means = Goes
+screen-means-of = { $means ->
+    [feet] on feet
+    [wheels] on wheels
+   *[walker] with a walker
+ }
+screen-who-by = { $who }, { $means }
 screen-age = Age, years
 screen-age-of = { $years }
 screen-well = done well
@@ -29,6 +40,16 @@ screen-dark = Dark
 screen-time = Time in the clip
 screen-stage = Feet from above
 screen-rhythm = Rhythm: a bar is a foot on the ground, a gap is a foot in the air
+screen-stage-wheels = Wheels and hands from above
+screen-stage-walker = Walker and feet from above
+screen-rhythm-wheels = Rhythm: a bar is a hand that pushes, a gap is a glide
+screen-rhythm-walker = Rhythm: a bar is the frame or a foot on the ground, a gap is its way ahead
+screen-legend-wheels = Thick line: pushed. Thin line: rolled. Solid hand: right. Open hand: left.
+screen-legend-walker = Bow: the frame. Solid foot: right. Open foot: left.
+screen-glide = To the glide
+screen-frame = frame
+screen-of-mark = To mark { $count } of { $most }: { $landing }
+screen-start-still = Ready: standing still
 screen-right = right
 screen-left = left
 screen-air = in the air
@@ -51,4 +72,4 @@ screen-standing-of = { $standing ->
    *[practice] common practice
  }
 screen-metre = 1 m
-screen-keys = On the time bar, left and right arrows go by contact, F goes to the next flight, the space bar plays and pauses.
+screen-keys = On the time bar, left and right arrows go by contact, F goes to the next flight or glide, the space bar plays and pauses.

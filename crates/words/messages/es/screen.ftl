@@ -11,6 +11,17 @@ screen-lead-foot = { $foot ->
     [L] pie izquierdo
    *[none] cualquier pie
  }
+screen-lead-hand = { $hand ->
+    [R] mano derecha
+   *[L] mano izquierda
+ }
+screen-means = Va
+screen-means-of = { $means ->
+    [feet] a pie
+    [wheels] sobre ruedas
+   *[walker] con andador
+ }
+screen-who-by = { $who }, { $means }
 screen-age = Edad, años
 screen-age-of = { $years }
 screen-well = bien hecho
@@ -29,6 +40,16 @@ screen-dark = Oscuro
 screen-time = Tiempo en la secuencia
 screen-stage = Los pies desde arriba
 screen-rhythm = Ritmo: una barra es un pie en el suelo; un hueco, un pie en el aire
+screen-stage-wheels = Ruedas y manos desde arriba
+screen-stage-walker = Andador y pies desde arriba
+screen-rhythm-wheels = Ritmo: una barra es una mano que impulsa; un hueco, rodar
+screen-rhythm-walker = Ritmo: una barra es el andador o un pie en el suelo; un hueco, su avance
+screen-legend-wheels = Línea gruesa: impulso. Línea fina: rodar. Mano llena: derecha. Mano vacía: izquierda.
+screen-legend-walker = Arco: el andador. Pie lleno: derecho. Pie vacío: izquierdo.
+screen-glide = Al rodar
+screen-frame = andador
+screen-of-mark = Hacia la marca { $count } de { $most }: { $landing }
+screen-start-still = Listo: en reposo
 screen-right = derecho
 screen-left = izquierdo
 screen-air = en el aire
@@ -51,4 +72,4 @@ screen-standing-of = { $standing ->
    *[practice] práctica común
  }
 screen-metre = 1 m
-screen-keys = En la barra de tiempo, las flechas izquierda y derecha van de apoyo en apoyo, F va al vuelo siguiente y la barra espaciadora reproduce y detiene.
+screen-keys = En la barra de tiempo, las flechas izquierda y derecha van de apoyo en apoyo, F va al vuelo siguiente o a rodar y la barra espaciadora reproduce y detiene.
