@@ -1,7 +1,7 @@
 //! Pages for a screen: feet that move, as files for the way out.
 
 use ::course::{Painted, Stand, Unled};
-use children::{Child, Skill};
+use children::{Child, Means, Skill};
 use footfall::{Footfall, Gait};
 use ground::yard::Yard;
 use layout::Candidate;
@@ -219,23 +219,27 @@ fn name(candidate: &Candidate, catalogue: &Catalogue, units: unit::Units) -> Str
     )
 }
 
-/// At each age the child whom a figure suits best, on the route that it would take.
+/// At each age, and for each who goes with a walker or on wheels, the child whom a figure
+/// suits best, on the route that it would take.
 fn going(figure: &Figure, children: &[Child], rows: &[Footfall], model: &Model) -> Vec<Going> {
-    let years = |child: &Child| child.age.floor() as u32;
-    let mut best: Vec<(u32, &Child, &Footfall)> = Vec::new();
+    let aided = |child: &Child| {
+        matches!(child.means, Means::Walker | Means::Wheels).then_some(child.means)
+    };
+    let kind = |child: &Child| (child.age.floor() as u32, aided(child));
+    let mut best: Vec<((u32, Option<Means>), &Child, &Footfall)> = Vec::new();
     for (child, row) in children.iter().zip(rows) {
         if row.timed.is_none() {
             continue;
         }
-        match best.iter_mut().find(|(age, ..)| *age == years(child)) {
+        match best.iter_mut().find(|(known, ..)| *known == kind(child)) {
             Some(known) if known.2.pitch.well >= row.pitch.well => {}
             Some(known) => (known.1, known.2) = (child, row),
-            None => best.push((years(child), child, row)),
+            None => best.push((kind(child), child, row)),
         }
     }
-    best.sort_by_key(|(age, ..)| *age);
+    best.sort_by_key(|(kind, ..)| *kind);
     best.into_iter()
-        .filter_map(|(age, child, row)| {
+        .filter_map(|((age, aid), child, row)| {
             let gait = Gait::named(row.gait)?;
             let route = row.routes.get(row.timed?)?;
             let way = Way {
@@ -244,11 +248,14 @@ fn going(figure: &Figure, children: &[Child], rows: &[Footfall], model: &Model) 
                 lane: route.lane,
                 contacts: &route.contacts,
             };
-            let clip = Clip::of(&Path::on(figure, &way, child, model)?, model)?;
+            let mut path = Path::on(figure, &way, child, model)?;
+            if let (Some(_), Some(foot)) = (aid, row.foot) {
+                path.lead = foot;
+            }
             Some(Going {
                 who: age.to_string(),
                 sided: row.foot.is_some(),
-                clip,
+                clip: Clip::of(&path, model)?,
             })
         })
         .collect()
