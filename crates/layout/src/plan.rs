@@ -182,7 +182,7 @@ pub fn plan(
             }
             let (left_out, binds) = rayon::join(
                 || left_out(question, &programme, &found, Some(&searcher)),
-                || binds(task, &programme, &found.ceiling, ledger),
+                || binds(task, &programme, &found, ledger),
             );
             (found, left_out?, binds?)
         }
@@ -204,7 +204,7 @@ pub fn plan(
                 shape_bound: f64::INFINITY,
             };
             let left_out = left_out(question, &programme, &found, None)?;
-            let binds = binds(task, &programme, &found.ceiling, ledger)?;
+            let binds = binds(task, &programme, &found, ledger)?;
             (found, left_out, binds)
         }
     };
@@ -305,7 +305,7 @@ pub struct Worth {
 /// # Errors
 /// [`Unsolved`] where the solver fails on its own account.
 pub fn curve(task: &Task, budgets: &[f64], ledger: &Ledger) -> Result<Vec<Worth>, Unsolved> {
-    curve_under(Ceiling::default(), task, budgets, ledger)
+    curve_under((Ceiling::default(), Vec::new()), task, budgets, ledger)
 }
 
 /// The same after a plan of the same task, sooner: what the plan proved of sets holds at any
@@ -319,8 +319,9 @@ pub fn curve_from(
     budgets: &[f64],
     ledger: &Ledger,
 ) -> Result<Vec<Worth>, Unsolved> {
-    let known = Programme::new(&task.question, ledger).taken_over(&plan.ceiling);
-    let mut curve = curve_under(known, task, budgets, ledger)?;
+    let ceiling = Programme::new(&task.question, ledger).taken_over(&plan.ceiling);
+    let placed = plan.placed.iter().map(|it| it.candidate).collect();
+    let mut curve = curve_under((ceiling, vec![placed]), task, budgets, ledger)?;
     // The plan has looked harder at its own budget.
     for worth in &mut curve {
         if worth.budget >= task.question.budget {
@@ -335,7 +336,7 @@ pub fn curve_from(
 }
 
 fn curve_under(
-    mut known: Ceiling,
+    (mut ceiling, mut known): (Ceiling, Vec<Vec<usize>>),
     task: &Task,
     budgets: &[f64],
     ledger: &Ledger,
@@ -351,10 +352,12 @@ fn curve_under(
         let limits = Limits {
             budget: Some(budget.max(0.0)),
             near: NEAR,
+            known: known.clone(),
             ..Limits::default()
         };
-        let (choice, planes) = programme.choose_under(&limits, NODES, &known, &|| true)?;
-        known = planes;
+        let choice;
+        (choice, ceiling) = programme.choose_under(&limits, NODES, &ceiling, &|| true)?;
+        known.push(choice.chosen);
         curve.push(Worth {
             budget,
             value: choice.value,
@@ -435,10 +438,11 @@ const NEAR: f64 = 5e-4;
 fn binds(
     task: &Task,
     programme: &Programme,
-    ceiling: &Ceiling,
+    found: &Found,
     ledger: &Ledger,
 ) -> Result<Vec<Binds>, Unsolved> {
     let question = &task.question;
+    let ceiling = &found.ceiling;
     let bound = |programme: &Programme, limits: &Limits, known: &Ceiling| {
         programme
             .choose_under(limits, 0, known, &|| true)
@@ -447,6 +451,7 @@ fn binds(
     let (money, ground) = (question.budget * TENTH, question.free_area * TENTH);
     let usual = Limits {
         near: NEAR,
+        known: vec![found.layout.keys().copied().collect()],
         ..Limits::default()
     };
     let richer = Limits {

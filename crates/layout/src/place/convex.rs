@@ -115,16 +115,17 @@ impl Halves {
     /// The stretches of lines y = const that are not clear.
     pub(crate) fn stretches(&self) -> Stretches {
         let mut stretches = Stretches {
-            low: vec![(self.low.x - GAP, 0.0)],
-            high: vec![(self.high.x + GAP, 0.0)],
+            box_x: (self.low.x - GAP, self.high.x + GAP),
+            low: Chain::default(),
+            high: Chain::default(),
             flat: (self.low.y - GAP, self.high.y + GAP),
         };
         for (n, c) in &self.sides {
             let line = ((c + GAP) / n.x, n.y / n.x);
             if n.x > 0.0 {
-                stretches.high.push(line);
+                stretches.high.lines.push(line);
             } else if n.x < 0.0 {
-                stretches.low.push(line);
+                stretches.low.lines.push(line);
             } else {
                 let y = (c + GAP) / n.y;
                 if n.y > 0.0 {
@@ -134,29 +135,56 @@ impl Halves {
                 }
             }
         }
+        // The ring runs up on the right and down on the left.
+        stretches.low.lines.reverse();
         stretches
     }
 }
 
 /// A convex body as the lines x = a - b y that hold it on either side.
 pub(crate) struct Stretches {
-    low: Vec<(f64, f64)>,
-    high: Vec<(f64, f64)>,
+    box_x: (f64, f64),
+    low: Chain,
+    high: Chain,
     flat: (f64, f64),
 }
 
+/// Lines x = a - b y along one side of a convex body from below, and the one that holds it
+/// at the last y asked for.
+#[derive(Default)]
+struct Chain {
+    lines: Vec<(f64, f64)>,
+    here: usize,
+}
+
+impl Chain {
+    /// Where the side lies at y. Up a convex side the line that holds it only moves on, so
+    /// the others need not be looked at.
+    ///
+    /// - `beyond`: whether one x holds the body more closely than another
+    fn at(&mut self, y: f64, beyond: fn(f64, f64) -> bool) -> Option<f64> {
+        let x = |line: &(f64, f64)| line.0 - line.1 * y;
+        let mut held = x(self.lines.get(self.here)?);
+        while let Some(next) = self.lines.get(self.here + 1).map(x) {
+            if beyond(held, next) {
+                break;
+            }
+            (held, self.here) = (next, self.here + 1);
+        }
+        Some(held)
+    }
+}
+
 impl Stretches {
-    /// The stretch at y; `None` where all is clear.
-    pub(crate) fn at(&self, y: f64) -> Option<(f64, f64)> {
+    /// The stretch at y; `None` where all is clear. Each y is at least the one before.
+    pub(crate) fn at(&mut self, y: f64) -> Option<(f64, f64)> {
         if y < self.flat.0 || y > self.flat.1 {
             return None;
         }
-        let low = self.low.iter().map(|(a, b)| a - b * y);
-        let high = self.high.iter().map(|(a, b)| a - b * y);
-        let (low, high) = (
-            low.fold(f64::NEG_INFINITY, f64::max),
-            high.fold(f64::INFINITY, f64::min),
-        );
+        let low = self.low.at(y, |held, next| held > next);
+        let high = self.high.at(y, |held, next| held < next);
+        let low = low.map_or(self.box_x.0, |low| low.max(self.box_x.0));
+        let high = high.map_or(self.box_x.1, |high| high.min(self.box_x.1));
         (low <= high).then_some((low, high))
     }
 }

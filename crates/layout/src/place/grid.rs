@@ -110,7 +110,7 @@ impl Grid {
     pub(crate) fn mark(&self, map: &mut Map, body: &Halves, on: bool) {
         let gap = super::convex::GAP;
         let (first, last) = self.rows_between(body.low.y - gap, body.high.y + gap);
-        let stretch = body.stretches();
+        let mut stretch = body.stretches();
         for row in first..last {
             if let Some((from, to)) = stretch.at(self.low.y + self.step * row as f64) {
                 let (from, to) = self.between(from, to);

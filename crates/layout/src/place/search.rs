@@ -158,9 +158,8 @@ impl<'a> Searcher<'a> {
                             continue;
                         }
                         if known && !mirrored && which < site.turns(false) {
-                            stances.extend(
-                                usual.next_if(|stance| stance.turn == site.turns[which]),
-                            );
+                            stances
+                                .extend(usual.next_if(|stance| stance.turn == site.turns[which]));
                             continue;
                         }
                         let turned = site

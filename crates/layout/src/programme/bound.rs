@@ -77,7 +77,8 @@ struct Search<'a> {
 
 impl Programme {
     /// The best set within the limits, by branch and cut over at most `nodes` nodes; `go_on`
-    /// is asked at each and may say no. The bound is proven however early it stops.
+    /// is asked at each and may say no. The bound is proven however early it stops; with no
+    /// nodes it is all that is looked for.
     ///
     /// # Errors
     /// [`Unsolved`] where the solver fails on its own account.
@@ -115,6 +116,12 @@ impl Programme {
             best: (0.0, locked.clone()),
         };
         search.try_set(locked)?;
+        for known in &limits.known {
+            let known = self.members(known);
+            if search.allowed(&known) {
+                search.try_set(known)?;
+            }
+        }
         let choice = if self.asked == 0.0 {
             search.answer(0.0, true, 0)
         } else {
@@ -177,13 +184,14 @@ impl Search<'_> {
             .iter()
             .map(|group| self.most(group))
             .sum();
-        let Some(root) = self.root(go_on)? else {
+        let Some(root) = self.root(nodes > 0, go_on)? else {
             // The locked are allowed by themselves, so only cuts between them can fail.
             return Ok(self.answer(self.best.0, true, 0));
         };
-        if nodes > 0 {
-            self.improve(go_on)?;
+        if nodes == 0 {
+            return Ok(self.answer(root.objective().min(top), false, 1));
         }
+        self.improve(go_on)?;
         let mut heap = BinaryHeap::new();
         let (mut done, mut serial) = (1, 0);
         let mut height = root.objective().min(top);
@@ -243,7 +251,9 @@ impl Search<'_> {
 
     /// The master at the root, its planes added round by round. Planes that the point has
     /// left behind are dropped from the master, not from the pool.
-    fn root(&mut self, go_on: &dyn Fn() -> bool) -> Result<Option<Solution>, Unsolved> {
+    ///
+    /// - `sets`: whether sets are looked for on the way
+    fn root(&mut self, sets: bool, go_on: &dyn Fn() -> bool) -> Result<Option<Solution>, Unsolved> {
         let mut live: Vec<Cut> = Vec::new();
         let (mut before, mut idle) = (f64::INFINITY, 0);
         for round in 0.. {
@@ -277,7 +287,9 @@ impl Search<'_> {
             let Some(master) = lp(problem.solve())? else {
                 return Ok(None);
             };
-            self.round_down(&master)?;
+            if sets {
+                self.round_down(&master)?;
+            }
             let height = master.objective();
             let gains = before - height > self.near * TAIL.0;
             idle = if gains { 0 } else { idle + 1 };
@@ -433,39 +445,31 @@ impl Search<'_> {
             }
         }
         set.sort_unstable();
-        if self.allowed(&set) {
+        // What the planes hold down need not be solved for.
+        if self.allowed(&set) && self.over(&set) > self.best.0 {
             self.try_set(set)?;
         }
         Ok(())
+    }
+
+    /// No less than the worth of a set, by the planes.
+    fn over(&self, set: &[usize]) -> f64 {
+        let groups = self.programme.groups.iter();
+        let mut most: Vec<f64> = groups.map(|group| self.most(group)).collect();
+        for cut in &self.pool {
+            if let [group] = cut.groups[..] {
+                let height = cut.start + set.iter().map(|at| cut.slope[*at]).sum::<f64>();
+                most[group] = most[group].min(height);
+            }
+        }
+        most.iter().sum()
     }
 
     /// Sets that differ from the best one by a figure put in or exchanged, the most promising
     /// first, as long as one is better.
     fn improve(&mut self, go_on: &dyn Fn() -> bool) -> Result<(), Unsolved> {
         /// Sets that are solved for without finding a better one.
-        const PATIENCE: usize = 20;
-        let mut planes: Vec<Vec<&Cut>> = vec![Vec::new(); self.programme.groups.len()];
-        let pool = self.pool.clone();
-        for cut in &pool {
-            if let [group] = cut.groups[..] {
-                planes[group].push(cut);
-            }
-        }
-        let mosts: Vec<f64> = self
-            .programme
-            .groups
-            .iter()
-            .map(|group| self.most(group))
-            .collect();
-        let over = |set: &[usize]| -> f64 {
-            let groups = std::iter::zip(&planes, &mosts).map(|(planes, most)| {
-                let heights = planes
-                    .iter()
-                    .map(|cut| cut.start + set.iter().map(|at| cut.slope[*at]).sum::<f64>());
-                heights.fold(*most, f64::min)
-            });
-            groups.sum()
-        };
+        const PATIENCE: usize = 10;
         let items = &self.programme.items;
         loop {
             let (before, from) = self.best.clone();
@@ -481,7 +485,7 @@ impl Search<'_> {
                     set.push(into);
                     set.sort_unstable();
                     if self.allowed(&set) {
-                        let most = over(&set);
+                        let most = self.over(&set);
                         if most > before && !self.values.contains_key(&set) {
                             offers.push((most, set));
                         }

@@ -147,6 +147,9 @@ pub struct Limits {
     pub area: Option<f64>,
     /// Of Z: the search may end when bound and value are this near each other.
     pub near: f64,
+    /// Sets that are known to be good, as numbers of candidates: the search begins with the
+    /// best of them that is allowed.
+    pub known: Vec<Vec<usize>>,
 }
 
 /// The best set and the proof.
