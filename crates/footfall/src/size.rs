@@ -3,178 +3,82 @@
 use std::collections::BTreeMap;
 
 use children::Child;
-use marking::Figure;
+use marking::{Figure, LengthSpec};
 use rayon::prelude::*;
 
-use crate::contact::{Masses, landings};
+use crate::contact::Masses;
 use crate::figures::Model;
 use crate::tread::{Activity, pitch};
-use crate::verdict::Pitch;
 use crate::ways::Ways;
 
-/// Figures of the first, even grid, at most.
-const FIRST: usize = 400;
-/// Places of the first grid along one length, at most.
-const PLACES: usize = 33;
-/// The search ends at steps of this, metres: no brush is finer.
-const FINEST: f64 = 0.001;
+/// Figures of the first grid, at most; where the ranges hold no more, it holds them all.
+const FIRST: usize = 100;
 /// The best places of the first grid that are refined.
-const KEPT: usize = 3;
+const STARTS: usize = 2;
+/// Every fifth place of the grid of z.
+const STRIDE: usize = 5;
 /// Shares nearer than this are equal, and the smaller lengths win.
 const SAME: f64 = 1e-9;
 
-/// The least and greatest of a free length, metres.
+/// A free length that is looked for, metres.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Range {
     /// Least.
     pub least: f64,
     /// Greatest.
     pub most: f64,
+    /// Finest difference that is worth painting.
+    pub step: f64,
 }
 
-/// A child, and how much it needs this figure.
-#[derive(Clone, Copy, Debug)]
-pub struct Pupil<'a> {
-    /// The child.
-    pub child: &'a Child,
-    /// Its need; a count of children comes on top.
-    pub weight: f64,
-}
-
-/// The lengths found.
-#[derive(Clone, Debug, PartialEq)]
-pub struct Sized {
-    /// Metres, in the order of the ranges.
-    pub lengths: Vec<f64>,
-    /// The weighted share that is well pitched: mean over children and activities.
-    pub share: f64,
-    /// For each child the shares, as a mean over the activities.
-    pub pitches: Vec<Pitch>,
-}
-
-/// The free lengths at which most children, weighted, are well pitched.
-///
-/// # Method
-/// An even grid over the ranges, then from its best places steps along one length or two
-/// at once, halved when none helps. Not proven to be the best: h may have several hills.
-/// Lengths on a step of 1 mm; among equals the smallest win; the same on any number of
-/// threads.
-///
-/// - `family`: the figure at these lengths, `None` where they make none
-///
-/// `None` when no lengths make a figure, or nobody weighs anything.
-pub fn size(
-    family: impl Fn(&[f64]) -> Option<Figure> + Sync,
-    ranges: &[Range],
-    pupils: &[Pupil],
-    activities: &[Activity],
-    model: &Model,
-) -> Option<Sized> {
-    let whole: f64 = pupils.iter().map(weight).sum();
-    let fair = ranges
-        .iter()
-        .all(|range| range.least <= range.most && range.most.is_finite());
-    let somebody = whole > 0.0;
-    if !somebody || activities.is_empty() || !fair {
-        return None;
-    }
-    let share = |lengths: &[f64]| -> Option<f64> {
-        let pitches = pitches(&family(lengths)?, pupils, activities, model);
-        let well = pupils
-            .iter()
-            .zip(&pitches)
-            .map(|(pupil, pitch)| weight(pupil) * pitch.well);
-        Some(well.sum::<f64>() / whole)
-    };
-    let mut found = best_of(even(ranges, FIRST), &share);
-    found.truncate(KEPT);
-    let widest = ranges
-        .iter()
-        .map(|range| range.most - range.least)
-        .fold(0.0, f64::max);
-    let mut best: Option<(Vec<f64>, f64)> = None;
-    for (mut lengths, mut reached) in found {
-        let mut step = widest / 8.0;
-        while step >= FINEST {
-            match best_of(around(&lengths, ranges, step), &share)
-                .into_iter()
-                .next()
-            {
-                Some((better, more)) if more > reached + SAME => {
-                    (lengths, reached) = (better, more)
-                }
-                _ => step /= 2.0,
-            }
-        }
-        if best.as_ref().is_none_or(|(_, most)| reached > most + SAME) {
-            best = Some((lengths, reached));
+impl From<&LengthSpec> for Range {
+    fn from(spec: &LengthSpec) -> Range {
+        Range {
+            least: spec.least,
+            most: spec.most,
+            step: spec.step,
         }
     }
-    let (lengths, share) = best?;
-    let pitches = pitches(&family(&lengths)?, pupils, activities, model);
-    Some(Sized {
-        lengths,
-        share,
-        pitches,
-    })
 }
 
-fn weight(pupil: &Pupil) -> f64 {
-    let weight = pupil.weight * f64::from(pupil.child.count);
-    if weight.is_finite() {
-        weight.max(0.0)
-    } else {
-        0.0
+impl Range {
+    /// The lengths that are looked at: steps from the least on, and the greatest. None, where
+    /// the range is none.
+    pub fn lengths(&self) -> Vec<f64> {
+        /// Of a step: a last one that is this short is the greatest itself.
+        const SLACK: f64 = 1e-6;
+        let steps = (self.most - self.least) / self.step;
+        if !steps.is_finite() || steps < 0.0 || self.step <= 0.0 {
+            return Vec::new();
+        }
+        let whole = (0..(steps - SLACK).ceil() as usize)
+            .map(|step| millionth(self.least + step as f64 * self.step));
+        whole.chain(std::iter::once(self.most)).collect()
     }
-}
-
-/// Each child's shares on a figure.
-fn pitches(
-    figure: &Figure,
-    pupils: &[Pupil],
-    activities: &[Activity],
-    model: &Model,
-) -> Vec<Pitch> {
-    let ways = Ways::of(figure, model);
-    let pitch = |pupil: &Pupil| {
-        let landings = landings(&ways, pupil.child);
-        mean_pitch(&ways, pupil.child, &landings, activities, model, 1)
-    };
-    pupils.par_iter().map(pitch).collect()
-}
-
-/// One child's shares, as a mean over the activities.
-fn mean_pitch(
-    ways: &Ways,
-    child: &Child,
-    landings: &[f64],
-    activities: &[Activity],
-    model: &Model,
-    stride: usize,
-) -> Pitch {
-    let mut mean = Pitch::default();
-    for activity in activities {
-        let pitch = pitch(ways, child, activity, landings, model, stride);
-        let part = 1.0 / activities.len() as f64;
-        mean.well += part * pitch.well;
-        mean.easy += part * pitch.easy;
-        mean.hard += part * pitch.hard;
-    }
-    mean
 }
 
 /// A group of children that a figure is sized for: numbers of pupils, and what each weighs
 /// there.
 pub type Crowd = Vec<(usize, f64)>;
 
-/// The free lengths that suit each of several groups of one class, to the centimetre: what
-/// a planner asks for, family by family.
+/// A figure of the grid: for each range the number of its length.
+type Place = Vec<usize>;
+
+/// The free lengths at which most children of a group, weighted, are well pitched, in the
+/// mean over the activities: for each of several groups of one class.
 ///
 /// # Method
-/// As [`size`], but each figure is held once against every pupil and its shares serve all
-/// groups; z is looked at in steps of .1, the first grid has at most 100 figures, and the
-/// two best places of a group are refined. `None` for a group where no lengths make a
-/// figure, or nobody weighs anything.
+/// Lengths keep to their steps. First a grid of at most 100 figures, even over the ranges;
+/// where the ranges hold no more figures than that, it is all of them, and the lengths found
+/// are the best. Else, from the two best places of a group, steps along one length or two
+/// at once, halved when none helps, down to one: not proven to be the best, for h may have
+/// several hills. Each figure is held once against every pupil and its shares serve all
+/// groups; z is looked at in steps of .1. Among equals the smallest lengths win; the same on
+/// any number of threads.
+///
+/// - `family`: the figure at these lengths, `None` where they make none
+///
+/// `None` for a group where no lengths make a figure, or nobody weighs anything.
 pub fn size_for(
     family: impl Fn(&[f64]) -> Option<Figure> + Sync,
     ranges: &[Range],
@@ -183,34 +87,24 @@ pub fn size_for(
     activities: &[Activity],
     model: &Model,
 ) -> Vec<Option<Vec<f64>>> {
-    /// Every fifth place of the grid of z.
-    const STRIDE: usize = 5;
-    /// Figures of the first grid, at most.
-    const FEW: usize = 100;
-    const STARTS: usize = 2;
-    /// Nobody tapes finer, metres.
-    const TAPED: f64 = 0.01;
-    let fair = ranges
-        .iter()
-        .all(|range| range.least <= range.most && range.most.is_finite());
-    if activities.is_empty() || !fair {
+    let grid: Vec<Vec<f64>> = ranges.iter().map(Range::lengths).collect();
+    if activities.is_empty() || grid.iter().any(Vec::is_empty) {
         return vec![None; crowds.len()];
     }
-    let mut known: BTreeMap<Vec<i64>, Option<Vec<f64>>> = BTreeMap::new();
-    let masses: Vec<Masses> = pupils.iter().map(|_| Masses::default()).collect();
-    let name = |lengths: &[f64]| -> Vec<i64> {
-        lengths
-            .iter()
-            .map(|length| (length * 1000.0).round() as i64)
+    let lengths = |place: &Place| -> Vec<f64> {
+        std::iter::zip(&grid, place)
+            .map(|(lengths, number)| lengths[*number])
             .collect()
     };
-    let mut ask = |tries: &[Vec<f64>], who: &[usize]| {
+    let counts: Vec<usize> = grid.iter().map(Vec::len).collect();
+    let mut known: BTreeMap<Place, Option<Vec<f64>>> = BTreeMap::new();
+    let masses: Vec<Masses> = pupils.iter().map(|_| Masses::default()).collect();
+    let mut ask = |tries: &[Place], who: &[usize]| {
         // A pupil that was not asked for is NaN, and asked for when a group wants it.
-        let wanted: Vec<(Vec<i64>, &Vec<f64>, Vec<usize>)> = tries
+        let wanted: Vec<(&Place, Vec<usize>)> = tries
             .iter()
-            .filter_map(|lengths| {
-                let key = name(lengths);
-                let missing = match known.get(&key) {
+            .filter_map(|place| {
+                let missing = match known.get(place) {
                     None => who.to_vec(),
                     Some(None) => Vec::new(),
                     Some(Some(shares)) => who
@@ -219,28 +113,26 @@ pub fn size_for(
                         .filter(|at| shares[*at].is_nan())
                         .collect(),
                 };
-                (!missing.is_empty()).then_some((key, lengths, missing))
+                (!missing.is_empty()).then_some((place, missing))
             })
             .collect();
         let told: Vec<Option<Vec<(usize, f64)>>> = wanted
             .par_iter()
-            .map(|(_, lengths, missing)| {
-                let figure = family(lengths)?;
+            .map(|(place, missing)| {
+                let figure = family(&lengths(place))?;
                 let ways = Ways::of(&figure, model);
                 let share = |at: &usize| {
                     let landings = masses[*at].landings(&ways, pupils[*at]);
-                    let pitch =
-                        mean_pitch(&ways, pupils[*at], &landings, activities, model, STRIDE);
-                    (*at, pitch.well)
+                    (*at, well(&ways, pupils[*at], &landings, activities, model))
                 };
                 Some(missing.iter().map(share).collect())
             })
             .collect();
-        for ((key, ..), told) in wanted.into_iter().zip(told) {
+        for ((place, _), told) in wanted.into_iter().zip(told) {
             match told {
-                None => drop(known.insert(key, None)),
+                None => drop(known.insert(place.clone(), None)),
                 Some(told) => {
-                    let shares = known.entry(key).or_insert(None);
+                    let shares = known.entry(place.clone()).or_insert(None);
                     let shares = shares.get_or_insert_with(|| vec![f64::NAN; pupils.len()]);
                     for (at, share) in told {
                         shares[at] = share;
@@ -250,7 +142,7 @@ pub fn size_for(
         }
         tries
             .iter()
-            .map(|lengths| known.get(&name(lengths)).cloned().flatten())
+            .map(|place| known.get(place).cloned().flatten())
             .collect::<Vec<Option<Vec<f64>>>>()
     };
     let everyone: Vec<usize> = (0..pupils.len())
@@ -261,13 +153,9 @@ pub fn size_for(
                 .any(|one| one.0 == *at && one.1 > 0.0)
         })
         .collect();
-    let first = taped(even(ranges, FEW), ranges, TAPED);
+    let strides = strides(&counts);
+    let first = even(&counts, &strides);
     let shares = ask(&first, &everyone);
-    let places = libm::pow(FEW as f64, 1.0 / ranges.len().max(1) as f64).min(PLACES as f64);
-    let widest = ranges
-        .iter()
-        .map(|range| range.most - range.least)
-        .fold(0.0, f64::max);
     crowds
         .iter()
         .map(|crowd| {
@@ -281,135 +169,130 @@ pub fn size_for(
                 let well = crowd.iter().filter(|one| one.1 > 0.0);
                 well.map(|(at, weight)| weight * shares[*at]).sum::<f64>() / whole
             };
-            let mut starts: Vec<(&Vec<f64>, f64)> = std::iter::zip(&first, &shares)
-                .filter_map(|(lengths, shares)| Some((lengths, of(shares.as_ref()?))))
+            let mut starts: Vec<(&Place, f64)> = std::iter::zip(&first, &shares)
+                .filter_map(|(place, shares)| Some((place, of(shares.as_ref()?))))
                 .collect();
             if who.is_empty() {
                 return None;
             }
             // Those of equal share come smallest first, and the sort is stable.
             starts.sort_by(|(_, a), (_, b)| (b / SAME).round().total_cmp(&(a / SAME).round()));
-            let mut best: Option<(Vec<f64>, f64)> = None;
-            for (lengths, reached) in starts.into_iter().take(STARTS) {
-                let (mut lengths, mut reached) = (lengths.clone(), reached);
-                let mut step = widest / places / 2.0;
-                while step >= TAPED / 2.0 {
-                    let tries = taped(around(&lengths, ranges, step.max(TAPED)), ranges, TAPED);
+            let mut best: Option<(Place, f64)> = None;
+            for (place, reached) in starts.into_iter().take(STARTS) {
+                let (mut place, mut reached) = (place.clone(), reached);
+                let mut steps = halved(&strides);
+                loop {
+                    let tries = around(&place, &counts, &steps);
                     let told = ask(&tries, &who);
-                    let mut better: Option<(&Vec<f64>, f64)> = None;
-                    for (lengths, shares) in std::iter::zip(&tries, &told) {
+                    let mut better: Option<(&Place, f64)> = None;
+                    for (tried, shares) in std::iter::zip(&tries, &told) {
                         let Some(share) = shares.as_ref().map(of) else {
                             continue;
                         };
                         if share > better.map_or(reached, |better| better.1) + SAME {
-                            better = Some((lengths, share));
+                            better = Some((tried, share));
                         }
                     }
                     match better {
-                        Some((there, more)) => (lengths, reached) = (there.clone(), more),
-                        None => step /= 2.0,
+                        Some((there, more)) => (place, reached) = (there.clone(), more),
+                        None if steps.iter().all(|step| *step == 1) => break,
+                        None => steps = halved(&steps),
                     }
                 }
                 if best.as_ref().is_none_or(|(_, most)| reached > most + SAME) {
-                    best = Some((lengths, reached));
+                    best = Some((place, reached));
                 }
             }
-            best.map(|best| best.0)
+            best.map(|(place, _)| lengths(&place))
         })
         .collect()
 }
 
-/// The lengths that make a figure, the best share first, the smaller lengths among equals.
-fn best_of(
-    tries: Vec<Vec<f64>>,
-    share: &(impl Fn(&[f64]) -> Option<f64> + Sync),
-) -> Vec<(Vec<f64>, f64)> {
-    let mut found: Vec<(Vec<f64>, f64)> = tries
-        .into_par_iter()
-        .filter_map(|lengths| share(&lengths).map(|s| (lengths, s)))
-        .collect();
-    // The tries come smallest first, and the sort is stable.
-    found.sort_by(|(_, a), (_, b)| (b / SAME).round().total_cmp(&(a / SAME).round()));
-    found
+/// One child's h, as a mean over the activities.
+fn well(
+    ways: &Ways,
+    child: &Child,
+    landings: &[f64],
+    activities: &[Activity],
+    model: &Model,
+) -> f64 {
+    let each = activities
+        .iter()
+        .map(|activity| pitch(ways, child, activity, landings, model, STRIDE).well);
+    each.sum::<f64>() / activities.len() as f64
 }
 
-/// An even grid of at most so many figures, the smallest lengths first.
-fn even(ranges: &[Range], figures: usize) -> Vec<Vec<f64>> {
-    let free = ranges
-        .iter()
-        .filter(|range| range.most > range.least)
-        .count()
-        .max(1);
-    let mut places = PLACES;
-    while places > 2 && (places as f64 - 1.0) > libm::pow(figures as f64, 1.0 / free as f64) {
-        places -= 1;
+/// Of each range every how many steps the first grid looks: all, where it may, and else
+/// coarser where most places are.
+fn strides(counts: &[usize]) -> Vec<usize> {
+    let mut strides = vec![1; counts.len()];
+    loop {
+        let places = std::iter::zip(counts, &strides)
+            .map(|(count, stride)| (count - 1).div_ceil(*stride) + 1);
+        let few = places.clone().product::<usize>() <= FIRST;
+        match places.enumerate().max_by_key(|(_, places)| *places) {
+            // of more than its two ends there is something to leave out
+            Some((widest, places)) if !few && places > 2 => strides[widest] += 1,
+            _ => return strides,
+        }
     }
-    let mut tries = vec![Vec::new()];
-    for range in ranges {
-        let steps = if range.most > range.least {
-            places - 1
-        } else {
-            0
-        };
-        let along = |step: usize| match steps {
-            0 => range.least,
-            _ => millimetre(
-                range.least + (range.most - range.least) * step as f64 / steps as f64,
-                range,
-            ),
-        };
-        tries = tries
+}
+
+/// Every so many steps of each range, and its last: the smallest lengths first.
+fn even(counts: &[usize], strides: &[usize]) -> Vec<Place> {
+    let mut places = vec![Place::new()];
+    for (count, stride) in std::iter::zip(counts, strides) {
+        let last = count - 1;
+        let along = (0..last).step_by(*stride).chain(std::iter::once(last));
+        places = places
             .into_iter()
-            .flat_map(|head: Vec<f64>| {
-                (0..=steps).map(move |step| {
-                    let mut lengths = head.clone();
-                    lengths.push(along(step));
-                    lengths
+            .flat_map(|head| {
+                along.clone().map(move |number| {
+                    let mut place = head.clone();
+                    place.push(number);
+                    place
                 })
             })
             .collect();
     }
-    tries
+    places
 }
 
-/// One step along one length, or along two at once, the smallest lengths first.
-fn around(lengths: &[f64], ranges: &[Range], step: f64) -> Vec<Vec<f64>> {
-    let mut tries: Vec<Vec<f64>> = Vec::new();
-    let moved = |moves: &[(usize, f64)]| {
-        let mut moved = lengths.to_vec();
-        for &(which, by) in moves {
-            moved[which] = millimetre(lengths[which] + by, &ranges[which]);
+/// Half of as many steps, one at the least.
+fn halved(steps: &[usize]) -> Vec<usize> {
+    steps.iter().map(|step| step.div_ceil(2)).collect()
+}
+
+/// So many steps along one length, or along two at once, the smallest lengths first.
+fn around(place: &Place, counts: &[usize], steps: &[usize]) -> Vec<Place> {
+    let mut tries: Vec<Place> = Vec::new();
+    let moved = |moves: &[(usize, bool)]| {
+        let mut moved = place.clone();
+        for &(which, on) in moves {
+            moved[which] = if on {
+                (moved[which] + steps[which]).min(counts[which] - 1)
+            } else {
+                moved[which].saturating_sub(steps[which])
+            };
         }
         moved
     };
-    for i in 0..lengths.len() {
-        for a in [-step, step] {
+    for i in 0..place.len() {
+        for a in [false, true] {
             tries.push(moved(&[(i, a)]));
-            for j in i + 1..lengths.len() {
-                for b in [-step, step] {
+            for j in i + 1..place.len() {
+                for b in [false, true] {
                     tries.push(moved(&[(i, a), (j, b)]));
                 }
             }
         }
     }
-    tries.retain(|tried| tried != lengths);
-    tries.sort_by(|a, b| a.partial_cmp(b).unwrap_or(std::cmp::Ordering::Equal));
+    tries.retain(|tried| tried != place);
+    tries.sort_unstable();
     tries.dedup();
     tries
 }
 
-/// Lengths on a coarser step, each once.
-fn taped(mut tries: Vec<Vec<f64>>, ranges: &[Range], step: f64) -> Vec<Vec<f64>> {
-    for lengths in &mut tries {
-        for (length, range) in lengths.iter_mut().zip(ranges) {
-            *length = ((*length / step).round() * step).clamp(range.least, range.most);
-            *length = millimetre(*length, range);
-        }
-    }
-    tries.dedup();
-    tries
-}
-
-fn millimetre(length: f64, range: &Range) -> f64 {
-    ((length * 1000.0).round() / 1000.0).clamp(range.least, range.most)
+fn millionth(length: f64) -> f64 {
+    (length * 1e6).round() / 1e6
 }

@@ -213,10 +213,7 @@ fn sized(
         .lengths()
         .iter()
         .take(SEARCHED)
-        .map(|spec| Range {
-            least: spec.least,
-            most: spec.most,
-        })
+        .map(Range::from)
         .collect();
     let (pupils, crowds) = faces(children, parts);
     let pupils: Vec<&Child> = pupils.into_iter().map(|at| &children[at]).collect();
