@@ -141,6 +141,10 @@ impl Drawn {
     }
 
     fn free_length(&mut self, ledger: &Ledger) {
+        /// Metres.
+        const STEP: f64 = 0.01;
+        /// Metres. What lies so near a step is on it.
+        const SLACK: f64 = 1e-6;
         let [small, large] = match ledger.list(STRETCH) {
             [small, large] => [*small, *large],
             _ => [1.0, 1.0],
@@ -167,12 +171,15 @@ impl Drawn {
             .filter_map(|piece| piece.radius)
             .map(|radius| (ledger.number(BEND) / radius).min(1.0))
             .fold(least, f64::max);
+        // whole steps, so that what is drawn on one is looked at when it is sized
+        let steps = |length: f64, to: fn(f64) -> f64| millionth(to(length / STEP) * STEP);
+        let [least, most] = [millionth(usual * least), (usual * large).min(most)];
         self.lengths = vec![LengthSpec {
             name,
-            least: millionth(usual * least),
-            most: millionth((usual * large).min(most)).max(self.usual),
+            least: steps(least - SLACK, f64::ceil).min(self.usual),
+            most: steps(most + SLACK, f64::floor).max(self.usual),
             default: self.usual,
-            step: 0.01,
+            step: STEP,
             says,
         }];
     }

@@ -159,6 +159,24 @@ fn a_longer_flight_moves_cells_and_grows_none() {
     assert!(drawn.make(&[], &look()).is_err());
 }
 
+/// Its length goes by whole centimetres: the drawn one is among them where it is one.
+#[test]
+fn a_length_goes_by_whole_steps_about_the_drawn_one() {
+    let whole = |length: f64, step: f64| {
+        let steps = length / step;
+        (steps - steps.round()).abs() < 1e-6
+    };
+    for text in [CATERPILLAR, POND, WIND, SHAPES] {
+        for spec in read(text).lengths() {
+            let [least, drawn, most] = [spec.least, spec.default, spec.most];
+            assert!(whole(least, spec.step) || least == drawn, "{spec:?}");
+            assert!(whole(most, spec.step) || most == drawn, "{spec:?}");
+            let on = whole(drawn - least, spec.step);
+            assert!(on || !whole(drawn, spec.step), "{spec:?}");
+        }
+    }
+}
+
 /// Millimetres, centimetres, inches and a stated scale are one size on the ground.
 #[test]
 fn the_size_on_paper_decides() {

@@ -43,12 +43,13 @@ impl From<&LengthSpec> for Range {
 
 impl Range {
     /// The lengths that are looked at: steps from the least on, and the greatest. None, where
-    /// the range is none.
+    /// the range is none or has a million steps: ten kilometres by the centimetre.
     pub fn lengths(&self) -> Vec<f64> {
         /// Of a step: a last one that is this short is the greatest itself.
         const SLACK: f64 = 1e-6;
+        const MANY: f64 = 1e6;
         let steps = (self.most - self.least) / self.step;
-        if !steps.is_finite() || steps < 0.0 || self.step <= 0.0 {
+        if self.step <= 0.0 || !(0.0..MANY).contains(&steps) {
             return Vec::new();
         }
         let whole = (0..(steps - SLACK).ceil() as usize)

@@ -156,6 +156,7 @@ fn a_range_is_walked_in_its_own_steps_and_to_its_end() {
     for none in [
         lengths(0.7, 0.2, 0.01),
         lengths(0.2, 0.7, 0.0),
+        lengths(0.2, 20_000.0, 0.01),
         lengths(0.2, f64::INFINITY, 0.01),
         lengths(0.2, f64::NAN, 0.01),
     ] {
