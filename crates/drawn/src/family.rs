@@ -298,11 +298,16 @@ impl Drawn {
         self.waits.is_empty()
     }
 
-    fn at(&self, share: f64, lengths: Vec<(String, f64)>) -> Figure {
-        let (paint, _) = self.paint(share);
+    fn at(&self, share: f64, lengths: Vec<(String, f64)>, bare: bool) -> Figure {
         let (cells, lanes) = (self.cells(share), self.lanes(share));
         let wait: Vec<Coord<f64>> = self.waits.iter().map(|at| *at * share).collect();
-        let envelope: Polygon<f64> = envelope(&paint, &cells, &lanes, &wait, &self.room);
+        let (paint, envelope) = if bare {
+            (Vec::new(), Polygon::new(LineString(Vec::new()), Vec::new()))
+        } else {
+            let (paint, _) = self.paint(share);
+            let envelope = envelope(&paint, &cells, &lanes, &wait, &self.room);
+            (paint, envelope)
+        };
         Figure {
             family: self.name.clone(),
             lengths,
@@ -374,7 +379,7 @@ impl Family for Drawn {
         self.mirror
     }
 
-    fn make(&self, lengths: &[f64], _: &Look) -> Result<Figure, Fault> {
+    fn make(&self, lengths: &[f64], look: &Look) -> Result<Figure, Fault> {
         /// Metres. A length that went through text and back is still the drawn one.
         const SAME: f64 = 1e-6;
         let taken = marking::take(&self.lengths, lengths)?;
@@ -382,6 +387,7 @@ impl Family for Drawn {
             Some(free) if (free - self.usual).abs() > SAME => free / self.usual,
             _ => 1.0,
         };
-        Ok(self.at(share, marking::named(&self.lengths, taken)))
+        let lengths = marking::named(&self.lengths, taken);
+        Ok(self.at(share, lengths, look.bare))
     }
 }

@@ -11,10 +11,12 @@ use crate::figures::Model;
 use crate::tread::{Activity, pitch};
 use crate::ways::Ways;
 
-/// Figures of the first grid, at most; where the ranges hold no more, it holds them all.
-const FIRST: usize = 100;
+/// Where the ranges hold no more figures than this, all of them are held.
+const ALL: usize = 100;
+/// Else so many at most in a first grid.
+const FIRST: usize = 25;
 /// The best places of the first grid that are refined.
-const STARTS: usize = 2;
+const STARTS: usize = 3;
 /// Every fifth place of the grid of z.
 const STRIDE: usize = 5;
 /// Shares nearer than this are equal, and the smaller lengths win.
@@ -69,15 +71,16 @@ type Place = Vec<usize>;
 /// mean over the activities: for each of several groups of one class.
 ///
 /// # Method
-/// Lengths keep to their steps. First a grid of at most 100 figures, even over the ranges;
-/// where the ranges hold no more figures than that, it is all of them, and the lengths found
-/// are the best. Else, from the two best places of a group, steps along one length or two
-/// at once, halved when none helps, down to one: not proven to be the best, for h may have
-/// several hills. Each figure is held once against every pupil and its shares serve all
-/// groups; z is looked at in steps of .1. Among equals the smallest lengths win; the same on
-/// any number of threads.
+/// Lengths keep to their steps. Where the ranges hold at most 100 figures, all are held, and
+/// the lengths found are the best. Else a grid of at most 25, even over the ranges, and from
+/// its three best places steps along one length or two at once, halved when none helps, down
+/// to one: not proven to be the best, for h may have several hills. A figure's shares serve
+/// every group, and it is dropped as soon as the pupils left could not bring it past the best;
+/// z is looked at in steps of .1. Among equals the smallest lengths win; the same on any
+/// number of threads.
 ///
-/// - `family`: the figure at these lengths, `None` where they make none
+/// - `family`: the figure at these lengths, `None` where they make none; its paint and
+///   envelope are not looked at
 ///
 /// `None` for a group where no lengths make a figure, or nobody weighs anything.
 pub fn size_for(
@@ -92,141 +95,158 @@ pub fn size_for(
     if activities.is_empty() || grid.iter().any(Vec::is_empty) {
         return vec![None; crowds.len()];
     }
-    let lengths = |place: &Place| -> Vec<f64> {
-        std::iter::zip(&grid, place)
-            .map(|(lengths, number)| lengths[*number])
-            .collect()
+    let mut held = Held {
+        family,
+        counts: grid.iter().map(Vec::len).collect(),
+        grid,
+        pupils,
+        activities,
+        model,
+        masses: pupils.iter().map(|_| Masses::default()).collect(),
+        known: BTreeMap::new(),
     };
-    let counts: Vec<usize> = grid.iter().map(Vec::len).collect();
-    let mut known: BTreeMap<Place, Option<Vec<f64>>> = BTreeMap::new();
-    let masses: Vec<Masses> = pupils.iter().map(|_| Masses::default()).collect();
-    let mut ask = |tries: &[Place], who: &[usize]| {
-        // A pupil that was not asked for is NaN, and asked for when a group wants it.
-        let wanted: Vec<(&Place, Vec<usize>)> = tries
-            .iter()
-            .filter_map(|place| {
-                let missing = match known.get(place) {
-                    None => who.to_vec(),
-                    Some(None) => Vec::new(),
-                    Some(Some(shares)) => who
-                        .iter()
-                        .copied()
-                        .filter(|at| shares[*at].is_nan())
-                        .collect(),
-                };
-                (!missing.is_empty()).then_some((place, missing))
-            })
-            .collect();
-        let told: Vec<Option<Vec<(usize, f64)>>> = wanted
-            .par_iter()
-            .map(|(place, missing)| {
-                let figure = family(&lengths(place))?;
-                let ways = Ways::of(&figure, model);
-                let share = |at: &usize| {
-                    let landings = masses[*at].landings(&ways, pupils[*at]);
-                    (*at, well(&ways, pupils[*at], &landings, activities, model))
-                };
-                Some(missing.iter().map(share).collect())
-            })
-            .collect();
-        for ((place, _), told) in wanted.into_iter().zip(told) {
-            match told {
-                None => drop(known.insert(place.clone(), None)),
-                Some(told) => {
-                    let shares = known.entry(place.clone()).or_insert(None);
-                    let shares = shares.get_or_insert_with(|| vec![f64::NAN; pupils.len()]);
-                    for (at, share) in told {
-                        shares[at] = share;
-                    }
-                }
-            }
-        }
-        tries
-            .iter()
-            .map(|place| known.get(place).cloned().flatten())
-            .collect::<Vec<Option<Vec<f64>>>>()
-    };
-    let everyone: Vec<usize> = (0..pupils.len())
-        .filter(|at| {
-            crowds
-                .iter()
-                .flatten()
-                .any(|one| one.0 == *at && one.1 > 0.0)
-        })
-        .collect();
-    let strides = strides(&counts);
-    let first = even(&counts, &strides);
-    let shares = ask(&first, &everyone);
     crowds
         .iter()
         .map(|crowd| {
-            let who: Vec<usize> = crowd
-                .iter()
-                .filter(|one| one.1 > 0.0)
-                .map(|one| one.0)
-                .collect();
-            let whole: f64 = crowd.iter().map(|one| one.1.max(0.0)).sum();
-            let of = |shares: &Vec<f64>| {
-                let well = crowd.iter().filter(|one| one.1 > 0.0);
-                well.map(|(at, weight)| weight * shares[*at]).sum::<f64>() / whole
-            };
-            let mut starts: Vec<(&Place, f64)> = std::iter::zip(&first, &shares)
-                .filter_map(|(place, shares)| Some((place, of(shares.as_ref()?))))
-                .collect();
-            if who.is_empty() {
-                return None;
-            }
-            // Those of equal share come smallest first, and the sort is stable.
-            starts.sort_by(|(_, a), (_, b)| (b / SAME).round().total_cmp(&(a / SAME).round()));
-            let mut best: Option<(Place, f64)> = None;
-            for (place, reached) in starts.into_iter().take(STARTS) {
-                let (mut place, mut reached) = (place.clone(), reached);
-                let mut steps = halved(&strides);
-                loop {
-                    let tries = around(&place, &counts, &steps);
-                    let told = ask(&tries, &who);
-                    let mut better: Option<(&Place, f64)> = None;
-                    for (tried, shares) in std::iter::zip(&tries, &told) {
-                        let Some(share) = shares.as_ref().map(of) else {
-                            continue;
-                        };
-                        if share > better.map_or(reached, |better| better.1) + SAME {
-                            better = Some((tried, share));
-                        }
-                    }
-                    match better {
-                        Some((there, more)) => (place, reached) = (there.clone(), more),
-                        None if steps.iter().all(|step| *step == 1) => break,
-                        None => steps = halved(&steps),
-                    }
-                }
-                if best.as_ref().is_none_or(|(_, most)| reached > most + SAME) {
-                    best = Some((place, reached));
-                }
-            }
-            best.map(|(place, _)| lengths(&place))
+            let place = held.best(crowd)?;
+            Some(held.lengths(&place))
         })
         .collect()
 }
 
-/// One child's h, as a mean over the activities.
-fn well(
-    ways: &Ways,
-    child: &Child,
-    landings: &[f64],
-    activities: &[Activity],
-    model: &Model,
-) -> f64 {
-    let each = activities
-        .iter()
-        .map(|activity| pitch(ways, child, activity, landings, model, STRIDE).well);
-    each.sum::<f64>() / activities.len() as f64
+/// Figures of a family that were held against pupils.
+struct Held<'a, F> {
+    family: F,
+    /// The lengths of each range, and how many.
+    grid: Vec<Vec<f64>>,
+    counts: Vec<usize>,
+    pupils: &'a [&'a Child],
+    activities: &'a [Activity],
+    model: &'a Model,
+    masses: Vec<Masses>,
+    /// Of each figure h for every pupil, NaN where it was not asked for; `None` where there
+    /// is no figure.
+    known: BTreeMap<Place, Option<Vec<f64>>>,
+}
+
+impl<F: Fn(&[f64]) -> Option<Figure> + Sync> Held<'_, F> {
+    fn lengths(&self, place: &Place) -> Vec<f64> {
+        std::iter::zip(&self.grid, place)
+            .map(|(lengths, number)| lengths[*number])
+            .collect()
+    }
+
+    /// The place that suits a group best.
+    fn best(&mut self, crowd: &Crowd) -> Option<Place> {
+        let crowd: Crowd = crowd.iter().filter(|one| one.1 > 0.0).copied().collect();
+        if crowd.is_empty() {
+            return None;
+        }
+        let strides = strides(&self.counts);
+        let first = even(&self.counts, &strides);
+        let shares = self.shares(&first, &crowd, f64::NEG_INFINITY);
+        let mut starts: Vec<(&Place, f64)> = std::iter::zip(&first, shares)
+            .filter_map(|(place, share)| Some((place, share?)))
+            .collect();
+        // Those of equal share come smallest first, and the sort is stable.
+        starts.sort_by(|(_, a), (_, b)| (b / SAME).round().total_cmp(&(a / SAME).round()));
+        let mut best: Option<(Place, f64)> = None;
+        for (place, reached) in starts.into_iter().take(STARTS) {
+            let (mut place, mut reached) = (place.clone(), reached);
+            let mut steps = halved(&strides);
+            loop {
+                let tries = around(&place, &self.counts, &steps);
+                let told = self.shares(&tries, &crowd, reached);
+                let mut better: Option<(&Place, f64)> = None;
+                for (tried, share) in std::iter::zip(&tries, told) {
+                    let before = better.map_or(reached, |better| better.1);
+                    if let Some(share) = share.filter(|share| *share > before + SAME) {
+                        better = Some((tried, share));
+                    }
+                }
+                match better {
+                    Some((there, more)) => (place, reached) = (there.clone(), more),
+                    None if steps.iter().all(|step| *step == 1) => break,
+                    None => steps = halved(&steps),
+                }
+            }
+            if best.as_ref().is_none_or(|(_, most)| reached > most + SAME) {
+                best = Some((place, reached));
+            }
+        }
+        best.map(|(place, _)| place)
+    }
+
+    /// The weighted share of a group that is well pitched at each place; `None` where there is
+    /// no figure, or none that could pass `bar`.
+    fn shares(&mut self, tries: &[Place], crowd: &Crowd, bar: f64) -> Vec<Option<f64>> {
+        let told: Vec<Option<Vec<f64>>> = tries
+            .par_iter()
+            .map(|place| self.held(place, crowd, bar))
+            .collect();
+        let whole: f64 = crowd.iter().map(|one| one.1).sum();
+        std::iter::zip(tries, told)
+            .map(|(place, told)| {
+                let share = told.as_ref().map(|shares| {
+                    let well = crowd.iter().map(|(at, weight)| weight * shares[*at]);
+                    well.sum::<f64>() / whole
+                });
+                self.known.insert(place.clone(), told);
+                share.filter(|share| !share.is_nan())
+            })
+            .collect()
+    }
+
+    /// What is known of a figure once it is held against a group: all of it, or as much as
+    /// shows that it cannot pass `bar`.
+    fn held(&self, place: &Place, crowd: &Crowd, bar: f64) -> Option<Vec<f64>> {
+        let mut shares = match self.known.get(place) {
+            Some(known) => known.clone()?,
+            None => vec![f64::NAN; self.pupils.len()],
+        };
+        if crowd.iter().all(|(at, _)| !shares[*at].is_nan()) {
+            return Some(shares);
+        }
+        let figure = (self.family)(&self.lengths(place))?;
+        let ways = Ways::of(&figure, self.model);
+        // a pupil that is not held yet may be well pitched at every z
+        let may = |(at, weight): &(usize, f64)| match shares[*at] {
+            share if share.is_nan() => *weight,
+            share => weight * share,
+        };
+        let mut most: f64 = crowd.iter().map(may).sum();
+        let wanted = bar * crowd.iter().map(|one| one.1).sum::<f64>();
+        for (at, weight) in crowd {
+            if most <= wanted {
+                break;
+            }
+            if shares[*at].is_nan() {
+                shares[*at] = self.well(&ways, *at);
+                most -= weight * (1.0 - shares[*at]);
+            }
+        }
+        Some(shares)
+    }
+
+    /// One pupil's h, as a mean over the activities.
+    fn well(&self, ways: &Ways, at: usize) -> f64 {
+        let child = self.pupils[at];
+        let landings = self.masses[at].landings(ways, child);
+        let each = self
+            .activities
+            .iter()
+            .map(|activity| pitch(ways, child, activity, &landings, self.model, STRIDE).well);
+        each.sum::<f64>() / self.activities.len() as f64
+    }
 }
 
 /// Of each range every how many steps the first grid looks: all, where it may, and else
 /// coarser where most places are.
 fn strides(counts: &[usize]) -> Vec<usize> {
     let mut strides = vec![1; counts.len()];
+    if counts.iter().product::<usize>() <= ALL {
+        return strides;
+    }
     loop {
         let places = std::iter::zip(counts, &strides)
             .map(|(count, stride)| (count - 1).div_ceil(*stride) + 1);
