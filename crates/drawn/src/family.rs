@@ -141,6 +141,10 @@ impl Drawn {
     }
 
     fn free_length(&mut self, ledger: &Ledger) {
+        /// Metres.
+        const STEP: f64 = 0.01;
+        /// Metres. What lies so near a step is on it.
+        const SLACK: f64 = 1e-6;
         let [small, large] = match ledger.list(STRETCH) {
             [small, large] => [*small, *large],
             _ => [1.0, 1.0],
@@ -167,12 +171,15 @@ impl Drawn {
             .filter_map(|piece| piece.radius)
             .map(|radius| (ledger.number(BEND) / radius).min(1.0))
             .fold(least, f64::max);
+        // whole steps, so that what is drawn on one is looked at when it is sized
+        let steps = |length: f64, to: fn(f64) -> f64| millionth(to(length / STEP) * STEP);
+        let [least, most] = [millionth(usual * least), (usual * large).min(most)];
         self.lengths = vec![LengthSpec {
             name,
-            least: millionth(usual * least),
-            most: millionth((usual * large).min(most)).max(self.usual),
+            least: steps(least - SLACK, f64::ceil).min(self.usual),
+            most: steps(most + SLACK, f64::floor).max(self.usual),
             default: self.usual,
-            step: 0.01,
+            step: STEP,
             says,
         }];
     }
@@ -291,11 +298,16 @@ impl Drawn {
         self.waits.is_empty()
     }
 
-    fn at(&self, share: f64, lengths: Vec<(String, f64)>) -> Figure {
-        let (paint, _) = self.paint(share);
+    fn at(&self, share: f64, lengths: Vec<(String, f64)>, bare: bool) -> Figure {
         let (cells, lanes) = (self.cells(share), self.lanes(share));
         let wait: Vec<Coord<f64>> = self.waits.iter().map(|at| *at * share).collect();
-        let envelope: Polygon<f64> = envelope(&paint, &cells, &lanes, &wait, &self.room);
+        let (paint, envelope) = if bare {
+            (Vec::new(), Polygon::new(LineString(Vec::new()), Vec::new()))
+        } else {
+            let (paint, _) = self.paint(share);
+            let envelope = envelope(&paint, &cells, &lanes, &wait, &self.room);
+            (paint, envelope)
+        };
         Figure {
             family: self.name.clone(),
             lengths,
@@ -367,7 +379,7 @@ impl Family for Drawn {
         self.mirror
     }
 
-    fn make(&self, lengths: &[f64], _: &Look) -> Result<Figure, Fault> {
+    fn make(&self, lengths: &[f64], look: &Look) -> Result<Figure, Fault> {
         /// Metres. A length that went through text and back is still the drawn one.
         const SAME: f64 = 1e-6;
         let taken = marking::take(&self.lengths, lengths)?;
@@ -375,6 +387,7 @@ impl Family for Drawn {
             Some(free) if (free - self.usual).abs() > SAME => free / self.usual,
             _ => 1.0,
         };
-        Ok(self.at(share, marking::named(&self.lengths, taken)))
+        let lengths = marking::named(&self.lengths, taken);
+        Ok(self.at(share, lengths, look.bare))
     }
 }

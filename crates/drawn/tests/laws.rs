@@ -159,6 +159,57 @@ fn a_longer_flight_moves_cells_and_grows_none() {
     assert!(drawn.make(&[], &look()).is_err());
 }
 
+/// A bare figure is the painted one without paint and envelope, to the bit.
+#[test]
+fn a_bare_look_takes_paint_and_envelope_away_and_nothing_else() {
+    let bare = look().bare();
+    for text in [CATERPILLAR, POND, WIND, SHAPES] {
+        let drawn = read(text);
+        let shares = (0..=10).map(f64::from);
+        let sizes = shares.map(|tenths| {
+            let specs = drawn.lengths().iter();
+            let at =
+                |spec: &marking::LengthSpec| spec.least + tenths / 10.0 * (spec.most - spec.least);
+            specs.map(at).collect::<Vec<f64>>()
+        });
+        for lengths in sizes.chain([drawn.defaults()]) {
+            let painted = made(&drawn, &lengths);
+            assert!(!painted.paint.is_empty());
+            let ways = Figure {
+                paint: Vec::new(),
+                envelope: geo::Polygon::new(geo::LineString(Vec::new()), Vec::new()),
+                ..painted
+            };
+            assert_eq!(
+                drawn.make(&lengths, &bare).expect("a figure"),
+                ways,
+                "{lengths:?}"
+            );
+        }
+        for spec in drawn.lengths() {
+            assert!(drawn.make(&[spec.most + 0.01], &bare).is_err());
+        }
+    }
+}
+
+/// Its length goes by whole centimetres: the drawn one is among them where it is one.
+#[test]
+fn a_length_goes_by_whole_steps_about_the_drawn_one() {
+    let whole = |length: f64, step: f64| {
+        let steps = length / step;
+        (steps - steps.round()).abs() < 1e-6
+    };
+    for text in [CATERPILLAR, POND, WIND, SHAPES] {
+        for spec in read(text).lengths() {
+            let [least, drawn, most] = [spec.least, spec.default, spec.most];
+            assert!(whole(least, spec.step) || least == drawn, "{spec:?}");
+            assert!(whole(most, spec.step) || most == drawn, "{spec:?}");
+            let on = whole(drawn - least, spec.step);
+            assert!(on || !whole(drawn, spec.step), "{spec:?}");
+        }
+    }
+}
+
 /// Millimetres, centimetres, inches and a stated scale are one size on the ground.
 #[test]
 fn the_size_on_paper_decides() {

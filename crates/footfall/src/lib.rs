@@ -33,7 +33,7 @@ pub use landing::landing;
 pub use normal::gauss_legendre;
 pub use odds::{Odds, chance_now, grid, odds};
 pub use shares::{left_out, shares};
-pub use size::{Crowd, Pupil, Range, Sized, size, size_for};
+pub use size::{Crowd, Range, size_for};
 pub use tread::{Activity, Curve, Footfall, Good, Route, class, tread};
 pub use verdict::Pitch;
 

@@ -3,178 +3,86 @@
 use std::collections::BTreeMap;
 
 use children::Child;
-use marking::Figure;
+use marking::{Figure, LengthSpec};
 use rayon::prelude::*;
 
-use crate::contact::{Masses, landings};
+use crate::contact::Masses;
 use crate::figures::Model;
 use crate::tread::{Activity, pitch};
-use crate::verdict::Pitch;
 use crate::ways::Ways;
 
-/// Figures of the first, even grid, at most.
-const FIRST: usize = 400;
-/// Places of the first grid along one length, at most.
-const PLACES: usize = 33;
-/// The search ends at steps of this, metres: no brush is finer.
-const FINEST: f64 = 0.001;
+/// Where the ranges hold no more figures than this, all of them are held.
+const ALL: usize = 100;
+/// Else so many at most in a first grid.
+const FIRST: usize = 25;
 /// The best places of the first grid that are refined.
-const KEPT: usize = 3;
+const STARTS: usize = 3;
+/// Every fifth place of the grid of z.
+const STRIDE: usize = 5;
 /// Shares nearer than this are equal, and the smaller lengths win.
 const SAME: f64 = 1e-9;
 
-/// The least and greatest of a free length, metres.
+/// A free length that is looked for, metres.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Range {
     /// Least.
     pub least: f64,
     /// Greatest.
     pub most: f64,
+    /// Finest difference that is worth painting.
+    pub step: f64,
 }
 
-/// A child, and how much it needs this figure.
-#[derive(Clone, Copy, Debug)]
-pub struct Pupil<'a> {
-    /// The child.
-    pub child: &'a Child,
-    /// Its need; a count of children comes on top.
-    pub weight: f64,
-}
-
-/// The lengths found.
-#[derive(Clone, Debug, PartialEq)]
-pub struct Sized {
-    /// Metres, in the order of the ranges.
-    pub lengths: Vec<f64>,
-    /// The weighted share that is well pitched: mean over children and activities.
-    pub share: f64,
-    /// For each child the shares, as a mean over the activities.
-    pub pitches: Vec<Pitch>,
-}
-
-/// The free lengths at which most children, weighted, are well pitched.
-///
-/// # Method
-/// An even grid over the ranges, then from its best places steps along one length or two
-/// at once, halved when none helps. Not proven to be the best: h may have several hills.
-/// Lengths on a step of 1 mm; among equals the smallest win; the same on any number of
-/// threads.
-///
-/// - `family`: the figure at these lengths, `None` where they make none
-///
-/// `None` when no lengths make a figure, or nobody weighs anything.
-pub fn size(
-    family: impl Fn(&[f64]) -> Option<Figure> + Sync,
-    ranges: &[Range],
-    pupils: &[Pupil],
-    activities: &[Activity],
-    model: &Model,
-) -> Option<Sized> {
-    let whole: f64 = pupils.iter().map(weight).sum();
-    let fair = ranges
-        .iter()
-        .all(|range| range.least <= range.most && range.most.is_finite());
-    let somebody = whole > 0.0;
-    if !somebody || activities.is_empty() || !fair {
-        return None;
-    }
-    let share = |lengths: &[f64]| -> Option<f64> {
-        let pitches = pitches(&family(lengths)?, pupils, activities, model);
-        let well = pupils
-            .iter()
-            .zip(&pitches)
-            .map(|(pupil, pitch)| weight(pupil) * pitch.well);
-        Some(well.sum::<f64>() / whole)
-    };
-    let mut found = best_of(even(ranges, FIRST), &share);
-    found.truncate(KEPT);
-    let widest = ranges
-        .iter()
-        .map(|range| range.most - range.least)
-        .fold(0.0, f64::max);
-    let mut best: Option<(Vec<f64>, f64)> = None;
-    for (mut lengths, mut reached) in found {
-        let mut step = widest / 8.0;
-        while step >= FINEST {
-            match best_of(around(&lengths, ranges, step), &share)
-                .into_iter()
-                .next()
-            {
-                Some((better, more)) if more > reached + SAME => {
-                    (lengths, reached) = (better, more)
-                }
-                _ => step /= 2.0,
-            }
-        }
-        if best.as_ref().is_none_or(|(_, most)| reached > most + SAME) {
-            best = Some((lengths, reached));
+impl From<&LengthSpec> for Range {
+    fn from(spec: &LengthSpec) -> Range {
+        Range {
+            least: spec.least,
+            most: spec.most,
+            step: spec.step,
         }
     }
-    let (lengths, share) = best?;
-    let pitches = pitches(&family(&lengths)?, pupils, activities, model);
-    Some(Sized {
-        lengths,
-        share,
-        pitches,
-    })
 }
 
-fn weight(pupil: &Pupil) -> f64 {
-    let weight = pupil.weight * f64::from(pupil.child.count);
-    if weight.is_finite() {
-        weight.max(0.0)
-    } else {
-        0.0
+impl Range {
+    /// The lengths that are looked at: steps from the least on, and the greatest. None, where
+    /// the range is none or has a million steps: ten kilometres by the centimetre.
+    pub fn lengths(&self) -> Vec<f64> {
+        /// Of a step: a last one that is this short is the greatest itself.
+        const SLACK: f64 = 1e-6;
+        const MANY: f64 = 1e6;
+        let steps = (self.most - self.least) / self.step;
+        if self.step <= 0.0 || !(0.0..MANY).contains(&steps) {
+            return Vec::new();
+        }
+        let whole = (0..(steps - SLACK).ceil() as usize)
+            .map(|step| millionth(self.least + step as f64 * self.step));
+        whole.chain(std::iter::once(self.most)).collect()
     }
-}
-
-/// Each child's shares on a figure.
-fn pitches(
-    figure: &Figure,
-    pupils: &[Pupil],
-    activities: &[Activity],
-    model: &Model,
-) -> Vec<Pitch> {
-    let ways = Ways::of(figure, model);
-    let pitch = |pupil: &Pupil| {
-        let landings = landings(&ways, pupil.child);
-        mean_pitch(&ways, pupil.child, &landings, activities, model, 1)
-    };
-    pupils.par_iter().map(pitch).collect()
-}
-
-/// One child's shares, as a mean over the activities.
-fn mean_pitch(
-    ways: &Ways,
-    child: &Child,
-    landings: &[f64],
-    activities: &[Activity],
-    model: &Model,
-    stride: usize,
-) -> Pitch {
-    let mut mean = Pitch::default();
-    for activity in activities {
-        let pitch = pitch(ways, child, activity, landings, model, stride);
-        let part = 1.0 / activities.len() as f64;
-        mean.well += part * pitch.well;
-        mean.easy += part * pitch.easy;
-        mean.hard += part * pitch.hard;
-    }
-    mean
 }
 
 /// A group of children that a figure is sized for: numbers of pupils, and what each weighs
 /// there.
 pub type Crowd = Vec<(usize, f64)>;
 
-/// The free lengths that suit each of several groups of one class, to the centimetre: what
-/// a planner asks for, family by family.
+/// A figure of the grid: for each range the number of its length.
+type Place = Vec<usize>;
+
+/// The free lengths at which most children of a group, weighted, are well pitched, in the
+/// mean over the activities: for each of several groups of one class.
 ///
 /// # Method
-/// As [`size`], but each figure is held once against every pupil and its shares serve all
-/// groups; z is looked at in steps of .1, the first grid has at most 100 figures, and the
-/// two best places of a group are refined. `None` for a group where no lengths make a
-/// figure, or nobody weighs anything.
+/// Lengths keep to their steps. Where the ranges hold at most 100 figures, all are held, and
+/// the lengths found are the best. Else a grid of at most 25, even over the ranges, and from
+/// its three best places steps along one length or two at once, halved when none helps, down
+/// to one: not proven to be the best, for h may have several hills. A figure's shares serve
+/// every group, and it is dropped as soon as the pupils left could not bring it past the best;
+/// z is looked at in steps of .1. Among equals the smallest lengths win; the same on any
+/// number of threads.
+///
+/// - `family`: the figure at these lengths, `None` where they make none; its paint and
+///   envelope are not looked at
+///
+/// `None` for a group where no lengths make a figure, or nobody weighs anything.
 pub fn size_for(
     family: impl Fn(&[f64]) -> Option<Figure> + Sync,
     ranges: &[Range],
@@ -183,233 +91,229 @@ pub fn size_for(
     activities: &[Activity],
     model: &Model,
 ) -> Vec<Option<Vec<f64>>> {
-    /// Every fifth place of the grid of z.
-    const STRIDE: usize = 5;
-    /// Figures of the first grid, at most.
-    const FEW: usize = 100;
-    const STARTS: usize = 2;
-    /// Nobody tapes finer, metres.
-    const TAPED: f64 = 0.01;
-    let fair = ranges
-        .iter()
-        .all(|range| range.least <= range.most && range.most.is_finite());
-    if activities.is_empty() || !fair {
+    let grid: Vec<Vec<f64>> = ranges.iter().map(Range::lengths).collect();
+    if activities.is_empty() || grid.iter().any(Vec::is_empty) {
         return vec![None; crowds.len()];
     }
-    let mut known: BTreeMap<Vec<i64>, Option<Vec<f64>>> = BTreeMap::new();
-    let masses: Vec<Masses> = pupils.iter().map(|_| Masses::default()).collect();
-    let name = |lengths: &[f64]| -> Vec<i64> {
-        lengths
-            .iter()
-            .map(|length| (length * 1000.0).round() as i64)
-            .collect()
+    let mut held = Held {
+        family,
+        counts: grid.iter().map(Vec::len).collect(),
+        grid,
+        pupils,
+        activities,
+        model,
+        masses: pupils.iter().map(|_| Masses::default()).collect(),
+        known: BTreeMap::new(),
     };
-    let mut ask = |tries: &[Vec<f64>], who: &[usize]| {
-        // A pupil that was not asked for is NaN, and asked for when a group wants it.
-        let wanted: Vec<(Vec<i64>, &Vec<f64>, Vec<usize>)> = tries
-            .iter()
-            .filter_map(|lengths| {
-                let key = name(lengths);
-                let missing = match known.get(&key) {
-                    None => who.to_vec(),
-                    Some(None) => Vec::new(),
-                    Some(Some(shares)) => who
-                        .iter()
-                        .copied()
-                        .filter(|at| shares[*at].is_nan())
-                        .collect(),
-                };
-                (!missing.is_empty()).then_some((key, lengths, missing))
-            })
-            .collect();
-        let told: Vec<Option<Vec<(usize, f64)>>> = wanted
-            .par_iter()
-            .map(|(_, lengths, missing)| {
-                let figure = family(lengths)?;
-                let ways = Ways::of(&figure, model);
-                let share = |at: &usize| {
-                    let landings = masses[*at].landings(&ways, pupils[*at]);
-                    let pitch =
-                        mean_pitch(&ways, pupils[*at], &landings, activities, model, STRIDE);
-                    (*at, pitch.well)
-                };
-                Some(missing.iter().map(share).collect())
-            })
-            .collect();
-        for ((key, ..), told) in wanted.into_iter().zip(told) {
-            match told {
-                None => drop(known.insert(key, None)),
-                Some(told) => {
-                    let shares = known.entry(key).or_insert(None);
-                    let shares = shares.get_or_insert_with(|| vec![f64::NAN; pupils.len()]);
-                    for (at, share) in told {
-                        shares[at] = share;
-                    }
-                }
-            }
-        }
-        tries
-            .iter()
-            .map(|lengths| known.get(&name(lengths)).cloned().flatten())
-            .collect::<Vec<Option<Vec<f64>>>>()
-    };
-    let everyone: Vec<usize> = (0..pupils.len())
-        .filter(|at| {
-            crowds
-                .iter()
-                .flatten()
-                .any(|one| one.0 == *at && one.1 > 0.0)
-        })
-        .collect();
-    let first = taped(even(ranges, FEW), ranges, TAPED);
-    let shares = ask(&first, &everyone);
-    let places = libm::pow(FEW as f64, 1.0 / ranges.len().max(1) as f64).min(PLACES as f64);
-    let widest = ranges
-        .iter()
-        .map(|range| range.most - range.least)
-        .fold(0.0, f64::max);
     crowds
         .iter()
         .map(|crowd| {
-            let who: Vec<usize> = crowd
-                .iter()
-                .filter(|one| one.1 > 0.0)
-                .map(|one| one.0)
-                .collect();
-            let whole: f64 = crowd.iter().map(|one| one.1.max(0.0)).sum();
-            let of = |shares: &Vec<f64>| {
-                let well = crowd.iter().filter(|one| one.1 > 0.0);
-                well.map(|(at, weight)| weight * shares[*at]).sum::<f64>() / whole
-            };
-            let mut starts: Vec<(&Vec<f64>, f64)> = std::iter::zip(&first, &shares)
-                .filter_map(|(lengths, shares)| Some((lengths, of(shares.as_ref()?))))
-                .collect();
-            if who.is_empty() {
-                return None;
-            }
-            // Those of equal share come smallest first, and the sort is stable.
-            starts.sort_by(|(_, a), (_, b)| (b / SAME).round().total_cmp(&(a / SAME).round()));
-            let mut best: Option<(Vec<f64>, f64)> = None;
-            for (lengths, reached) in starts.into_iter().take(STARTS) {
-                let (mut lengths, mut reached) = (lengths.clone(), reached);
-                let mut step = widest / places / 2.0;
-                while step >= TAPED / 2.0 {
-                    let tries = taped(around(&lengths, ranges, step.max(TAPED)), ranges, TAPED);
-                    let told = ask(&tries, &who);
-                    let mut better: Option<(&Vec<f64>, f64)> = None;
-                    for (lengths, shares) in std::iter::zip(&tries, &told) {
-                        let Some(share) = shares.as_ref().map(of) else {
-                            continue;
-                        };
-                        if share > better.map_or(reached, |better| better.1) + SAME {
-                            better = Some((lengths, share));
-                        }
-                    }
-                    match better {
-                        Some((there, more)) => (lengths, reached) = (there.clone(), more),
-                        None => step /= 2.0,
-                    }
-                }
-                if best.as_ref().is_none_or(|(_, most)| reached > most + SAME) {
-                    best = Some((lengths, reached));
-                }
-            }
-            best.map(|best| best.0)
+            let place = held.best(crowd)?;
+            Some(held.lengths(&place))
         })
         .collect()
 }
 
-/// The lengths that make a figure, the best share first, the smaller lengths among equals.
-fn best_of(
-    tries: Vec<Vec<f64>>,
-    share: &(impl Fn(&[f64]) -> Option<f64> + Sync),
-) -> Vec<(Vec<f64>, f64)> {
-    let mut found: Vec<(Vec<f64>, f64)> = tries
-        .into_par_iter()
-        .filter_map(|lengths| share(&lengths).map(|s| (lengths, s)))
-        .collect();
-    // The tries come smallest first, and the sort is stable.
-    found.sort_by(|(_, a), (_, b)| (b / SAME).round().total_cmp(&(a / SAME).round()));
-    found
+/// Figures of a family that were held against pupils.
+struct Held<'a, F> {
+    family: F,
+    /// The lengths of each range, and how many.
+    grid: Vec<Vec<f64>>,
+    counts: Vec<usize>,
+    pupils: &'a [&'a Child],
+    activities: &'a [Activity],
+    model: &'a Model,
+    masses: Vec<Masses>,
+    /// Of each figure h for every pupil, NaN where it was not asked for; `None` where there
+    /// is no figure.
+    known: BTreeMap<Place, Option<Vec<f64>>>,
 }
 
-/// An even grid of at most so many figures, the smallest lengths first.
-fn even(ranges: &[Range], figures: usize) -> Vec<Vec<f64>> {
-    let free = ranges
-        .iter()
-        .filter(|range| range.most > range.least)
-        .count()
-        .max(1);
-    let mut places = PLACES;
-    while places > 2 && (places as f64 - 1.0) > libm::pow(figures as f64, 1.0 / free as f64) {
-        places -= 1;
+impl<F: Fn(&[f64]) -> Option<Figure> + Sync> Held<'_, F> {
+    fn lengths(&self, place: &Place) -> Vec<f64> {
+        std::iter::zip(&self.grid, place)
+            .map(|(lengths, number)| lengths[*number])
+            .collect()
     }
-    let mut tries = vec![Vec::new()];
-    for range in ranges {
-        let steps = if range.most > range.least {
-            places - 1
-        } else {
-            0
+
+    /// The place that suits a group best.
+    fn best(&mut self, crowd: &Crowd) -> Option<Place> {
+        let crowd: Crowd = crowd.iter().filter(|one| one.1 > 0.0).copied().collect();
+        if crowd.is_empty() {
+            return None;
+        }
+        let strides = strides(&self.counts);
+        let first = even(&self.counts, &strides);
+        let shares = self.shares(&first, &crowd, f64::NEG_INFINITY);
+        let mut starts: Vec<(&Place, f64)> = std::iter::zip(&first, shares)
+            .filter_map(|(place, share)| Some((place, share?)))
+            .collect();
+        // Those of equal share come smallest first, and the sort is stable.
+        starts.sort_by(|(_, a), (_, b)| (b / SAME).round().total_cmp(&(a / SAME).round()));
+        let mut best: Option<(Place, f64)> = None;
+        for (place, reached) in starts.into_iter().take(STARTS) {
+            let (mut place, mut reached) = (place.clone(), reached);
+            let mut steps = halved(&strides);
+            loop {
+                let tries = around(&place, &self.counts, &steps);
+                let told = self.shares(&tries, &crowd, reached);
+                let mut better: Option<(&Place, f64)> = None;
+                for (tried, share) in std::iter::zip(&tries, told) {
+                    let before = better.map_or(reached, |better| better.1);
+                    if let Some(share) = share.filter(|share| *share > before + SAME) {
+                        better = Some((tried, share));
+                    }
+                }
+                match better {
+                    Some((there, more)) => (place, reached) = (there.clone(), more),
+                    None if steps.iter().all(|step| *step == 1) => break,
+                    None => steps = halved(&steps),
+                }
+            }
+            if best.as_ref().is_none_or(|(_, most)| reached > most + SAME) {
+                best = Some((place, reached));
+            }
+        }
+        best.map(|(place, _)| place)
+    }
+
+    /// The weighted share of a group that is well pitched at each place; `None` where there is
+    /// no figure, or none that could pass `bar`.
+    fn shares(&mut self, tries: &[Place], crowd: &Crowd, bar: f64) -> Vec<Option<f64>> {
+        let told: Vec<Option<Vec<f64>>> = tries
+            .par_iter()
+            .map(|place| self.held(place, crowd, bar))
+            .collect();
+        let whole: f64 = crowd.iter().map(|one| one.1).sum();
+        std::iter::zip(tries, told)
+            .map(|(place, told)| {
+                let share = told.as_ref().map(|shares| {
+                    let well = crowd.iter().map(|(at, weight)| weight * shares[*at]);
+                    well.sum::<f64>() / whole
+                });
+                self.known.insert(place.clone(), told);
+                share.filter(|share| !share.is_nan())
+            })
+            .collect()
+    }
+
+    /// What is known of a figure once it is held against a group: all of it, or as much as
+    /// shows that it cannot pass `bar`.
+    fn held(&self, place: &Place, crowd: &Crowd, bar: f64) -> Option<Vec<f64>> {
+        let mut shares = match self.known.get(place) {
+            Some(known) => known.clone()?,
+            None => vec![f64::NAN; self.pupils.len()],
         };
-        let along = |step: usize| match steps {
-            0 => range.least,
-            _ => millimetre(
-                range.least + (range.most - range.least) * step as f64 / steps as f64,
-                range,
-            ),
+        if crowd.iter().all(|(at, _)| !shares[*at].is_nan()) {
+            return Some(shares);
+        }
+        let figure = (self.family)(&self.lengths(place))?;
+        let ways = Ways::of(&figure, self.model);
+        // a pupil that is not held yet may be well pitched at every z
+        let may = |(at, weight): &(usize, f64)| match shares[*at] {
+            share if share.is_nan() => *weight,
+            share => weight * share,
         };
-        tries = tries
+        let mut most: f64 = crowd.iter().map(may).sum();
+        let wanted = bar * crowd.iter().map(|one| one.1).sum::<f64>();
+        for (at, weight) in crowd {
+            if most <= wanted {
+                break;
+            }
+            if shares[*at].is_nan() {
+                shares[*at] = self.well(&ways, *at);
+                most -= weight * (1.0 - shares[*at]);
+            }
+        }
+        Some(shares)
+    }
+
+    /// One pupil's h, as a mean over the activities.
+    fn well(&self, ways: &Ways, at: usize) -> f64 {
+        let child = self.pupils[at];
+        let landings = self.masses[at].landings(ways, child);
+        let each = self
+            .activities
+            .iter()
+            .map(|activity| pitch(ways, child, activity, &landings, self.model, STRIDE).well);
+        each.sum::<f64>() / self.activities.len() as f64
+    }
+}
+
+/// Of each range every how many steps the first grid looks: all, where it may, and else
+/// coarser where most places are.
+fn strides(counts: &[usize]) -> Vec<usize> {
+    let mut strides = vec![1; counts.len()];
+    if counts.iter().product::<usize>() <= ALL {
+        return strides;
+    }
+    loop {
+        let places = std::iter::zip(counts, &strides)
+            .map(|(count, stride)| (count - 1).div_ceil(*stride) + 1);
+        let few = places.clone().product::<usize>() <= FIRST;
+        match places.enumerate().max_by_key(|(_, places)| *places) {
+            // of more than its two ends there is something to leave out
+            Some((widest, places)) if !few && places > 2 => strides[widest] += 1,
+            _ => return strides,
+        }
+    }
+}
+
+/// Every so many steps of each range, and its last: the smallest lengths first.
+fn even(counts: &[usize], strides: &[usize]) -> Vec<Place> {
+    let mut places = vec![Place::new()];
+    for (count, stride) in std::iter::zip(counts, strides) {
+        let last = count - 1;
+        let along = (0..last).step_by(*stride).chain(std::iter::once(last));
+        places = places
             .into_iter()
-            .flat_map(|head: Vec<f64>| {
-                (0..=steps).map(move |step| {
-                    let mut lengths = head.clone();
-                    lengths.push(along(step));
-                    lengths
+            .flat_map(|head| {
+                along.clone().map(move |number| {
+                    let mut place = head.clone();
+                    place.push(number);
+                    place
                 })
             })
             .collect();
     }
-    tries
+    places
 }
 
-/// One step along one length, or along two at once, the smallest lengths first.
-fn around(lengths: &[f64], ranges: &[Range], step: f64) -> Vec<Vec<f64>> {
-    let mut tries: Vec<Vec<f64>> = Vec::new();
-    let moved = |moves: &[(usize, f64)]| {
-        let mut moved = lengths.to_vec();
-        for &(which, by) in moves {
-            moved[which] = millimetre(lengths[which] + by, &ranges[which]);
+/// Half of as many steps, one at the least.
+fn halved(steps: &[usize]) -> Vec<usize> {
+    steps.iter().map(|step| step.div_ceil(2)).collect()
+}
+
+/// So many steps along one length, or along two at once, the smallest lengths first.
+fn around(place: &Place, counts: &[usize], steps: &[usize]) -> Vec<Place> {
+    let mut tries: Vec<Place> = Vec::new();
+    let moved = |moves: &[(usize, bool)]| {
+        let mut moved = place.clone();
+        for &(which, on) in moves {
+            moved[which] = if on {
+                (moved[which] + steps[which]).min(counts[which] - 1)
+            } else {
+                moved[which].saturating_sub(steps[which])
+            };
         }
         moved
     };
-    for i in 0..lengths.len() {
-        for a in [-step, step] {
+    for i in 0..place.len() {
+        for a in [false, true] {
             tries.push(moved(&[(i, a)]));
-            for j in i + 1..lengths.len() {
-                for b in [-step, step] {
+            for j in i + 1..place.len() {
+                for b in [false, true] {
                     tries.push(moved(&[(i, a), (j, b)]));
                 }
             }
         }
     }
-    tries.retain(|tried| tried != lengths);
-    tries.sort_by(|a, b| a.partial_cmp(b).unwrap_or(std::cmp::Ordering::Equal));
+    tries.retain(|tried| tried != place);
+    tries.sort_unstable();
     tries.dedup();
     tries
 }
 
-/// Lengths on a coarser step, each once.
-fn taped(mut tries: Vec<Vec<f64>>, ranges: &[Range], step: f64) -> Vec<Vec<f64>> {
-    for lengths in &mut tries {
-        for (length, range) in lengths.iter_mut().zip(ranges) {
-            *length = ((*length / step).round() * step).clamp(range.least, range.most);
-            *length = millimetre(*length, range);
-        }
-    }
-    tries.dedup();
-    tries
-}
-
-fn millimetre(length: f64, range: &Range) -> f64 {
-    ((length * 1000.0).round() / 1000.0).clamp(range.least, range.most)
+fn millionth(length: f64) -> f64 {
+    (length * 1e6).round() / 1e6
 }

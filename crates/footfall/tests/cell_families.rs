@@ -46,15 +46,7 @@ fn best(name: &str, years: f64, look: &Look, ledger: &Ledger) -> Vec<Best> {
     let children = counts(&[(years, 10)], ledger).value;
     let child: &Child = &children[0];
     let model = Model::of(ledger);
-    let ranges: Vec<Range> = family
-        .lengths()
-        .iter()
-        .take(2)
-        .map(|spec| Range {
-            least: spec.least,
-            most: spec.most,
-        })
-        .collect();
+    let ranges: Vec<Range> = family.lengths().iter().take(2).map(Range::from).collect();
     let make = |lengths: &[f64]| -> Option<Figure> {
         let mut all = family.defaults();
         all.iter_mut()

@@ -88,10 +88,15 @@ pub fn candidates(
     ledger: &Ledger,
 ) -> Vec<Candidate> {
     let parts = parts(children);
+    let bare = &kit.look.clone().bare();
     let made: Vec<Vec<Candidate>> = kit
         .families
         .par_iter()
-        .map(|family| of_family(*family, &parts, children, weights, kit, ledger))
+        .map(|family| {
+            let activities = open_to(activities(*family, weights), children, ledger);
+            let sizes = sizes(*family, &activities, children, &parts, bare, kit.model);
+            of_family(*family, &activities, sizes, &parts, children, kit, ledger)
+        })
         .collect();
     let mut kept: Vec<Candidate> = Vec::new();
     for candidate in made.into_iter().flatten() {
@@ -103,27 +108,31 @@ pub fn candidates(
 }
 
 /// One family for each part that it suits in its own way.
+///
+/// - `sizes`: of each part, the lengths that suit it
 fn of_family(
     family: &dyn Family,
+    activities: &[Activity],
+    sizes: Vec<Option<Vec<f64>>>,
     parts: &[Part],
     children: &[Child],
-    weights: &BTreeMap<Skill, f64>,
     kit: &Kit,
     ledger: &Ledger,
 ) -> Vec<Candidate> {
-    let activities = open_to(activities(family, weights), children, ledger);
-    let mut figures: Vec<(&Part, Figure)> = Vec::new();
-    for (part, figure) in std::iter::zip(parts, sized(family, &activities, children, parts, kit)) {
-        if let Some(figure) = figure
-            && !figures.iter().any(|(_, other)| *other == figure)
+    let mut own: Vec<(&Part, Vec<f64>)> = Vec::new();
+    for (part, lengths) in std::iter::zip(parts, sizes) {
+        if let Some(lengths) = lengths
+            && !own.iter().any(|(_, other)| *other == lengths)
         {
-            figures.push((part, figure));
+            own.push((part, lengths));
         }
     }
-    figures
+    let figures = own
         .into_iter()
+        .filter_map(|(part, lengths)| Some((part, family.make(&lengths, kit.look).ok()?)));
+    figures
         .filter_map(|(part, figure)| {
-            let yields = yields(&figure, &activities, children, kit.model, ledger);
+            let yields = yields(&figure, activities, children, kit.model, ledger);
             let used = yields.iter().any(|gift| gift.e > 0.0);
             used.then(|| Candidate {
                 name: format!("{}-{}", family.name(), part.name),
@@ -143,7 +152,7 @@ fn of_family(
 
 /// The activities whose skill is a target of some child: what nobody can do is no target,
 /// so no practice of it counts. Walking, which is no target, stays.
-fn open_to(activities: Vec<Activity>, children: &[Child], ledger: &Ledger) -> Vec<Activity> {
+pub fn open_to(activities: Vec<Activity>, children: &[Child], ledger: &Ledger) -> Vec<Activity> {
     let least = ledger.number(CAN_LEAST);
     let can = |skill: Skill| {
         let mut known = children.iter().filter_map(|child| child.skills.get(&skill));
@@ -187,15 +196,19 @@ pub fn word(activity: &Activity) -> String {
     }
 }
 
-/// For each part the figure whose free lengths suit most of it, or the family's defaults
+/// For each part the family's lengths at which the free ones suit most of it, or its defaults
 /// where it leaves none free.
-fn sized(
+///
+/// - `activities`: those [`open_to`] the class
+/// - `bare`: a look that paints nothing, for no paint is looked at
+pub fn sizes(
     family: &dyn Family,
     activities: &[Activity],
     children: &[Child],
     parts: &[Part],
-    kit: &Kit,
-) -> Vec<Option<Figure>> {
+    bare: &Look,
+    model: &Model,
+) -> Vec<Option<Vec<f64>>> {
     /// Free lengths that are searched; the others keep their defaults. A brook's banks, a
     /// court's two gaps and a spot's size are the first of their families.
     const SEARCHED: usize = 2;
@@ -207,29 +220,27 @@ fn sized(
         .copied()
         .collect();
     if one_foot.iter().all(|activity| activity.gait.name == "walk") {
-        return vec![family.make(&defaults, kit.look).ok(); parts.len()];
+        return vec![Some(defaults); parts.len()];
     }
     let ranges: Vec<Range> = family
         .lengths()
         .iter()
         .take(SEARCHED)
-        .map(|spec| Range {
-            least: spec.least,
-            most: spec.most,
-        })
+        .map(Range::from)
         .collect();
     let (pupils, crowds) = faces(children, parts);
     let pupils: Vec<&Child> = pupils.into_iter().map(|at| &children[at]).collect();
-    let make = |lengths: &[f64]| {
+    let with = |lengths: &[f64]| {
         let mut all = defaults.clone();
         all.iter_mut()
             .zip(lengths)
             .for_each(|(have, given)| *have = *given);
-        family.make(&all, kit.look).ok()
+        all
     };
-    footfall::size_for(make, &ranges, &pupils, &crowds, &one_foot, kit.model)
+    let make = |lengths: &[f64]| family.make(&with(lengths), bare).ok();
+    footfall::size_for(make, &ranges, &pupils, &crowds, &one_foot, model)
         .into_iter()
-        .map(|lengths| make(&lengths?))
+        .map(|lengths| Some(with(&lengths?)))
         .collect()
 }
 

@@ -49,12 +49,7 @@ fn with(family: &dyn Family, house: &House, lengths: &[f64]) -> Option<Figure> {
 
 fn ranges(family: &dyn Family) -> Vec<Range> {
     let specs = family.lengths().iter().take(2);
-    specs
-        .map(|spec| Range {
-            least: spec.least,
-            most: spec.most,
-        })
-        .collect()
+    specs.map(Range::from).collect()
 }
 
 fn well(figure: &Figure, child: &Child, activity: &Activity, house: &House) -> f64 {

@@ -18,7 +18,7 @@ pub struct Canvas<'a> {
     pub cells: Vec<Cell>,
     lanes: Vec<Lane>,
     pub(crate) wait: Vec<Coord<f64>>,
-    pub(crate) needs: Vec<Polygon<f64>>,
+    needs: Vec<Polygon<f64>>,
 }
 
 impl<'a> Canvas<'a> {
@@ -34,12 +34,15 @@ impl<'a> Canvas<'a> {
         }
     }
 
-    /// Paints a shape of the part's frame.
-    pub fn lay(&mut self, part: Part, pose: Pose, shape: &Polygon<f64>) {
+    /// Paints a shape of the part's frame, which is not drawn where nothing is painted.
+    pub fn lay(&mut self, part: Part, pose: Pose, shape: impl FnOnce(&Look) -> Polygon<f64>) {
+        if self.look.bare {
+            return;
+        }
         let colour = self.look.palette.colour(part);
         self.paint.push(Paint {
             colour,
-            polygon: pose.polygon(shape),
+            polygon: pose.polygon(&shape(self.look)),
         });
     }
 
@@ -123,6 +126,9 @@ impl<'a> Canvas<'a> {
     /// flight that may be a route's last, straight on.
     pub fn needs_about(&mut self) {
         let look = self.look;
+        if look.bare {
+            return;
+        }
         let mut ground = Vec::new();
         for cell in &self.cells {
             ground.extend(around(
@@ -141,12 +147,14 @@ impl<'a> Canvas<'a> {
                 ground.extend([stop - aside, stop + aside]);
             }
         }
-        self.needs.push(hull(ground));
+        self.needs(hull(ground));
     }
 
     /// Ground that the figure needs in use.
     pub fn needs(&mut self, shape: Polygon<f64>) {
-        self.needs.push(shape);
+        if !self.look.bare {
+            self.needs.push(shape);
+        }
     }
 
     /// The figure, rounded as it is handed on.

@@ -6,6 +6,7 @@ use crate::canvas::Canvas;
 use crate::colour::Part;
 use crate::figure::{Outline, Takes};
 use crate::shape::{Pose, disc, rect, rounded, slab, without};
+use crate::signs::half_moon;
 
 /// Share of a cell's breadth that half its heel bar takes.
 #[derive(Clone, Copy)]
@@ -20,15 +21,20 @@ const HEEL_FIELD: Heel = Heel(0.33);
 impl Canvas<'_> {
     /// A band round a bare eye with its three joints, the way along x: one in front, two
     /// behind that cut off the heel bar.
+    ///
+    /// - `outlines`: outer and inner
     pub(crate) fn band(
         &mut self,
         pose: Pose,
         parts: [Part; 2],
-        outer: &Polygon<f64>,
-        inner: Polygon<f64>,
+        outlines: impl FnOnce() -> [Polygon<f64>; 2],
         heel: f64,
     ) {
         const FAR: f64 = 9.0;
+        if self.look.bare {
+            return;
+        }
+        let [outer, inner] = outlines();
         let joint = self.look.joint;
         let cut = [
             inner,
@@ -36,13 +42,13 @@ impl Canvas<'_> {
             rect([-FAR, 0.0], [heel, heel + joint]),
             rect([-FAR, 0.0], [-heel - joint, -heel]),
         ];
-        for piece in without(outer, &cut) {
+        for piece in without(&outer, &cut) {
             // the heel bar is the piece that lies across the way behind
             let bar = piece
                 .exterior()
                 .coords()
                 .all(|at| at.x < 0.0 && at.y.abs() < heel + joint / 2.0);
-            self.lay(if bar { parts[1] } else { parts[0] }, pose, &piece);
+            self.lay(if bar { parts[1] } else { parts[0] }, pose, |_| piece);
         }
     }
 
@@ -63,21 +69,21 @@ impl Canvas<'_> {
 
     /// The bands of a ring, no cell.
     fn ring_band(&mut self, pose: Pose, across: f64, parts: [Part; 2]) {
-        let flat = self.look.flat;
-        let (outer, inner) = (
-            disc(Coord::default(), across / 2.0, flat),
-            disc(Coord::default(), across / 2.0 - self.look.band, flat),
-        );
-        self.band(pose, parts, &outer, inner, HEEL_RING.0 * across);
+        let look = self.look;
+        let round = |radius: f64| disc(Coord::default(), radius, look.flat);
+        let outlines = || [across / 2.0, across / 2.0 - look.band].map(round);
+        self.band(pose, parts, outlines, HEEL_RING.0 * across);
     }
 
     /// The bands of a rounded square, no cell.
     fn square_band(&mut self, pose: Pose, side: f64, parts: [Part; 2]) {
         let look = self.look;
-        let outer = slab(side, side, look.corner, look.flat);
         let eye = side - 2.0 * look.band;
-        let inner = slab(eye, eye, look.corner_inner, look.flat);
-        self.band(pose, parts, &outer, inner, HEEL_SQUARE.0 * side);
+        let outlines = || {
+            [(side, look.corner), (eye, look.corner_inner)]
+                .map(|(side, corner)| slab(side, side, corner, look.flat))
+        };
+        self.band(pose, parts, outlines, HEEL_SQUARE.0 * side);
     }
 
     /// Numerals in an eye, with the stencil's web to the band all round.
@@ -153,13 +159,16 @@ impl Canvas<'_> {
     ) -> usize {
         let look = self.look;
         let outer = slab(deep, breadth, look.corner_broad, look.flat);
-        let inner = slab(
-            deep - 2.0 * look.band,
-            breadth - 2.0 * look.band,
-            look.corner_broad - look.band,
-            look.flat,
-        );
-        self.band(pose, parts, &outer, inner, HEEL_BROAD.0 * breadth);
+        let inner = || {
+            slab(
+                deep - 2.0 * look.band,
+                breadth - 2.0 * look.band,
+                look.corner_broad - look.band,
+                look.flat,
+            )
+        };
+        let outlines = || [outer.clone(), inner()];
+        self.band(pose, parts, outlines, HEEL_BROAD.0 * breadth);
         self.cell(
             id,
             Outline::Polygon(pose.polygon(&outer)),
@@ -218,13 +227,8 @@ impl Canvas<'_> {
             )
         };
         let outer = shape(0.0, look.corner);
-        self.band(
-            pose,
-            parts,
-            &outer,
-            shape(look.band, look.corner_inner),
-            HEEL_BROAD.0 * breadth,
-        );
+        let outlines = || [outer.clone(), shape(look.band, look.corner_inner)];
+        self.band(pose, parts, outlines, HEEL_BROAD.0 * breadth);
         self.cell(
             id,
             Outline::Polygon(pose.polygon(&outer)),
@@ -240,11 +244,11 @@ impl Canvas<'_> {
         pose: Pose,
         parts: [Part; 2],
         outer: &Polygon<f64>,
-        inner: Polygon<f64>,
+        inner: impl FnOnce() -> Polygon<f64>,
     ) -> usize {
         // a heel bar as long as an eye is broad at the least
         let heel = self.look.eye * HEEL_FIELD.0;
-        self.band(pose, parts, outer, inner, heel);
+        self.band(pose, parts, || [outer.clone(), inner()], heel);
         self.cell(
             id,
             Outline::Polygon(pose.polygon(outer)),
@@ -255,8 +259,8 @@ impl Canvas<'_> {
 
     /// A start half-moon, its flat side at the pose, and its cell: toes at the flat side.
     pub fn start(&mut self, id: impl Into<String>, pose: Pose, breadth: f64) -> usize {
-        let shape = self.half_moon(breadth);
-        self.lay(Part::Bright, pose, &shape);
+        let shape = half_moon(self.look, breadth);
+        self.lay(Part::Bright, pose, |_| shape.clone());
         let centre = pose.point(-self.look.stand, 0.0);
         let start = self.cell(
             id,

@@ -10,10 +10,21 @@ use crate::way::Way;
 impl Canvas<'_> {
     /// Ground to either side of a way that bends round on itself: all between its bends too.
     pub(crate) fn needs_round(&mut self, way: &Way, half: f64) {
+        self.needs_round_all(std::slice::from_ref(way), half);
+    }
+
+    /// Ground to either side of ways, and all between them.
+    pub(crate) fn needs_round_all(&mut self, ways: &[Way], half: f64) {
         /// Metres. An envelope need not follow a bend as closely as paint does.
         const COARSE: f64 = 0.01;
-        let line = way.line(0.0, 0.0, way.length(0.0), COARSE);
-        let round: Vec<Coord<f64>> = line.into_iter().flat_map(|at| around(at, half)).collect();
+        if self.look.bare {
+            return;
+        }
+        let round: Vec<Coord<f64>> = ways
+            .iter()
+            .flat_map(|way| way.line(0.0, 0.0, way.length(0.0), COARSE))
+            .flat_map(|at| around(at, half))
+            .collect();
         self.needs(hull(round));
     }
 
@@ -34,9 +45,10 @@ impl Canvas<'_> {
         let radius = (across - look.stroke) / 2.0;
         let open = 0.62 * PI;
         for (from, to) in [(0.12, open), (-0.12, -open)] {
-            let line = arc(Coord::default(), [radius; 2], from, to, look.flat);
-            let shape = stroke(&line, look.stroke, look.flat);
-            self.lay(Part::Bright, pose, &shape);
+            self.lay(Part::Bright, pose, |look| {
+                let line = arc(Coord::default(), [radius; 2], from, to, look.flat);
+                stroke(&line, look.stroke, look.flat)
+            });
         }
         self.dot(Part::Bright, pose.at, look.pebble);
         let (sin, cos) = libm::sincos(-0.84 * PI);

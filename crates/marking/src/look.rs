@@ -57,6 +57,8 @@ pub struct Look {
     pub run_out_run: f64,
     pub run_out_other: f64,
     pub wait_clear: f64,
+    /// Whether figures are made without paint and envelope: see [`Look::bare`].
+    pub bare: bool,
     /// Numerals and capitals, drawn once and kept.
     pub glyphs: BTreeMap<char, Vec<Polygon<f64>>>,
     /// The letters of a letter court.
@@ -117,11 +119,19 @@ impl Look {
             run_out_run: size(key::RUN_OUT_RUN),
             run_out_other: size(key::RUN_OUT_OTHER),
             wait_clear: size(key::WAIT_CLEAR),
+            bare: false,
             glyphs: glyph::kept()
                 .map(|character| (character, glyph(character, size(key::CAP), size(key::TIE))))
                 .collect(),
             letters: CourtLetters::of(&[], 0),
         }
+    }
+
+    /// The same look for figures that are trodden by hundreds and painted nowhere, as when
+    /// lengths are looked for: cells, lanes, facing and waiting spots are those of the painted
+    /// figure, `paint` and `envelope` are empty. The same lengths make a figure.
+    pub fn bare(self) -> Look {
+        Look { bare: true, ..self }
     }
 
     /// The same look with letter courts for these words.

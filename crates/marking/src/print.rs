@@ -77,14 +77,18 @@ impl Canvas<'_> {
         let web = WEB / 1000.0;
         let scale = (long - web) / (2.0 * HALF - WEB);
         let mirror = -foot.side();
-        let sole = outline(&SOLE, |x, y| {
-            coord! { x: long / 2.0 - (HALF - x) * scale, y: mirror * y * scale }
-        });
-        let heel = outline(&HEEL, |x, y| {
-            coord! { x: (HALF + x) * scale - long / 2.0, y: mirror * y * scale }
-        });
-        self.lay(part, pose, &sole);
-        self.lay(part, pose, &heel);
+        let sole = || {
+            outline(&SOLE, |x, y| {
+                coord! { x: long / 2.0 - (HALF - x) * scale, y: mirror * y * scale }
+            })
+        };
+        let heel = || {
+            outline(&HEEL, |x, y| {
+                coord! { x: (HALF + x) * scale - long / 2.0, y: mirror * y * scale }
+            })
+        };
+        self.lay(part, pose, |_| sole());
+        self.lay(part, pose, |_| heel());
     }
 }
 

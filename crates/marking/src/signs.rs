@@ -4,52 +4,27 @@ use geo::{Coord, Polygon, coord};
 
 use crate::canvas::{Canvas, around, hull};
 use crate::colour::Part;
+use crate::look::Look;
 use crate::shape::{Pose, arc, disc, map, ring, slab, stroke};
 use crate::way::Way;
 
 impl Canvas<'_> {
     /// A start half-moon that is no cell: where a lane or a bank begins.
     pub fn start_mark(&mut self, pose: Pose, breadth: f64) {
-        let shape = self.half_moon(breadth);
-        self.lay(Part::Bright, pose, &shape);
-    }
-
-    pub(crate) fn half_moon(&self, breadth: f64) -> Polygon<f64> {
-        // the flat side's corners are eased, and the back is a half ellipse
-        const EASE: f64 = 0.03;
-        let (flat, half) = (self.look.flat, breadth / 2.0);
-        let centre = coord! { x: -EASE, y: 0.0 };
-        let quarter = std::f64::consts::FRAC_PI_2;
-        let mut outline = arc(centre, [half * 0.9, half], quarter, 3.0 * quarter, flat);
-        outline.extend(arc(
-            coord! { x: -EASE, y: -half + EASE },
-            [EASE; 2],
-            -quarter,
-            0.0,
-            flat,
-        ));
-        outline.extend(arc(
-            coord! { x: -EASE, y: half - EASE },
-            [EASE; 2],
-            0.0,
-            quarter,
-            flat,
-        ));
-        outline.dedup_by(|a, b| libm::hypot(a.x - b.x, a.y - b.y) < 1e-9);
-        ring(outline)
+        self.lay(Part::Bright, pose, |look| half_moon(look, breadth));
     }
 
     /// A chevron that says go, its point ahead.
     pub fn chevron(&mut self, part: Part, pose: Pose) {
-        let look = self.look;
-        let half = look.chevron / 2.0;
+        let half = self.look.chevron / 2.0;
         let line = [
             coord! { x: -half * 0.8, y: half },
             coord! { x: half * 0.2, y: 0.0 },
             coord! { x: -half * 0.8, y: -half },
         ];
-        let shape = stroke(&line, look.chevron_stroke, look.flat);
-        self.lay(part, pose, &shape);
+        self.lay(part, pose, |look| {
+            stroke(&line, look.chevron_stroke, look.flat)
+        });
     }
 
     /// A chevron in an eye that says which way to face; smaller, with bare ground round it.
@@ -60,28 +35,32 @@ impl Canvas<'_> {
             coord! { x: half * 0.5, y: 0.0 },
             coord! { x: -half * 0.5, y: -half },
         ];
-        let shape = stroke(&line, self.look.chevron_stroke / 2.0, self.look.flat);
-        self.lay(part, pose, &shape);
+        self.lay(part, pose, |look| {
+            stroke(&line, look.chevron_stroke / 2.0, look.flat)
+        });
     }
 
     /// A bar across the way: one roll swaps, two stop.
     pub fn bar(&mut self, pose: Pose, rolls: f64, breadth: f64) {
         let deep = self.look.roll * rolls;
-        let shape = slab(deep, breadth, deep / 2.0, self.look.flat);
-        self.lay(Part::Plain, pose, &shape);
+        self.lay(Part::Plain, pose, |look| {
+            slab(deep, breadth, deep / 2.0, look.flat)
+        });
     }
 
     /// A dot.
     pub fn dot(&mut self, part: Part, at: Coord<f64>, across: f64) {
-        let shape = disc(Coord::default(), across / 2.0, self.look.flat);
-        self.lay(part, Pose { at, turn: 0.0 }, &shape);
+        self.lay(part, Pose { at, turn: 0.0 }, |look| {
+            disc(Coord::default(), across / 2.0, look.flat)
+        });
     }
 
     /// A short stroke along the pose.
     pub fn ripple(&mut self, pose: Pose, length: f64) {
         let breadth = self.look.ripple[0];
-        let shape = slab(length, breadth, breadth / 2.0, self.look.flat);
-        self.lay(Part::Crumb, pose, &shape);
+        self.lay(Part::Crumb, pose, |look| {
+            slab(length, breadth, breadth / 2.0, look.flat)
+        });
     }
 
     /// Numerals or letters side by side that face the child who arrives, drawn smaller where
@@ -90,6 +69,9 @@ impl Canvas<'_> {
     /// - `room`: before and behind their middle, and to either side of it, metres
     pub fn numerals(&mut self, numerals: &str, part: Part, pose: Pose, room: [f64; 2]) {
         let look = self.look;
+        if look.bare {
+            return;
+        }
         let glyph = |character: char| look.glyphs.get(&character).into_iter().flatten();
         // a glyph's middle is its origin
         let half = |character: char, of: fn(&Coord<f64>) -> f64| {
@@ -110,7 +92,7 @@ impl Canvas<'_> {
             let broad = scale * broad(character);
             let own = upright.ahead(left + broad / 2.0);
             for piece in glyph(character) {
-                self.lay(part, own, &map(piece, |at| at * scale));
+                self.lay(part, own, |_| map(piece, |at| at * scale));
             }
             left += broad + scale * gap;
         }
@@ -137,7 +119,9 @@ impl Canvas<'_> {
             self.wait.push(spot);
             ground.extend(around(spot, self.look.wait_round));
         }
-        self.needs.push(hull(ground));
+        if !self.look.bare {
+            self.needs(hull(ground));
+        }
     }
 
     /// A roller stroke along a line beside a way, in pieces.
@@ -162,14 +146,10 @@ impl Canvas<'_> {
         for index in 0..pieces as usize {
             let from = index as f64 * (piece + look.piece_gap);
             // the round ends stand half a stroke past the line
-            let line = way.line(
-                aside,
-                from + breadth / 2.0,
-                from + piece - breadth / 2.0,
-                look.flat,
-            );
-            let shape = stroke(&line, breadth, look.flat);
-            self.lay(part(index), Pose::at(0.0, 0.0), &shape);
+            let (from, to) = (from + breadth / 2.0, from + piece - breadth / 2.0);
+            self.lay(part(index), Pose::at(0.0, 0.0), |look| {
+                stroke(&way.line(aside, from, to, look.flat), breadth, look.flat)
+            });
         }
     }
 
@@ -178,4 +158,30 @@ impl Canvas<'_> {
         let across = self.look.turn + 2.0 * self.look.stroke;
         self.turn_ring(Pose { at, turn: 0.0 }, across);
     }
+}
+
+/// A start half-moon, its flat side at the origin.
+pub(crate) fn half_moon(look: &Look, breadth: f64) -> Polygon<f64> {
+    // the flat side's corners are eased, and the back is a half ellipse
+    const EASE: f64 = 0.03;
+    let (flat, half) = (look.flat, breadth / 2.0);
+    let centre = coord! { x: -EASE, y: 0.0 };
+    let quarter = std::f64::consts::FRAC_PI_2;
+    let mut outline = arc(centre, [half * 0.9, half], quarter, 3.0 * quarter, flat);
+    outline.extend(arc(
+        coord! { x: -EASE, y: -half + EASE },
+        [EASE; 2],
+        -quarter,
+        0.0,
+        flat,
+    ));
+    outline.extend(arc(
+        coord! { x: -EASE, y: half - EASE },
+        [EASE; 2],
+        0.0,
+        quarter,
+        flat,
+    ));
+    outline.dedup_by(|a, b| libm::hypot(a.x - b.x, a.y - b.y) < 1e-9);
+    ring(outline)
 }

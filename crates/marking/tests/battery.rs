@@ -624,3 +624,43 @@ fn cells_stand_as_far_apart_as_was_asked() {
         brook[0]
     );
 }
+
+/// A bare figure is trodden as the painted one: its cells, lanes, facing, tracks and waiting
+/// spots, to the bit, and the same lengths make none.
+#[test]
+fn a_bare_look_takes_paint_and_envelope_away_and_nothing_else() {
+    let full = look(Ground::Asphalt);
+    let bare = full.clone().bare();
+    let mut chance = chance::Chance::new(3);
+    for family in families() {
+        let (mut made, mut clashes) = (0, 0);
+        for _ in 0..60 {
+            let specs = family.lengths().iter();
+            let lengths: Vec<f64> = specs
+                .map(|spec| spec.least + chance.share() * (spec.most - spec.least))
+                .collect();
+            match (family.make(&lengths, &full), family.make(&lengths, &bare)) {
+                (Ok(painted), Ok(bare)) => {
+                    made += 1;
+                    assert!(!painted.paint.is_empty() && painted.envelope.unsigned_area() > 1.0);
+                    let ways = Figure {
+                        paint: Vec::new(),
+                        envelope: Polygon::new(geo::LineString(Vec::new()), Vec::new()),
+                        ..painted
+                    };
+                    assert_eq!(bare, ways, "{} {lengths:?}", family.name());
+                }
+                (Err(painted), Err(bare)) => {
+                    clashes += 1;
+                    assert_eq!(painted, bare, "{} {lengths:?}", family.name());
+                }
+                (painted, bare) => panic!("{} {lengths:?}: {painted:?}, {bare:?}", family.name()),
+            }
+        }
+        assert!(
+            made > 5,
+            "{}: {made} made, {clashes} clashes",
+            family.name()
+        );
+    }
+}

@@ -4,9 +4,9 @@
 
 use std::f64::consts::PI;
 
-use geo::{Coord, coord};
+use geo::coord;
 
-use crate::canvas::{Canvas, around, hull};
+use crate::canvas::Canvas;
 use crate::colour::Part;
 use crate::families::lane::waves;
 use crate::family::{Family, Fault, LengthSpec, at_least, named, take_all};
@@ -80,7 +80,7 @@ impl Family for BalanceLines {
         let mut canvas = Canvas::new(look);
         let stop = GO + length + 0.15;
         let aside = look.start / 2.0 + look.sway;
-        let mut ground: Vec<Coord<f64>> = Vec::new();
+        let mut ways = Vec::new();
         for number in 0..LINES {
             let y = -APART * f64::from(number);
             let breadth = breadth(narrow, wide, number);
@@ -102,11 +102,9 @@ impl Family for BalanceLines {
                 let behind = coord! { x: -look.start / 2.0 - 0.12, y: y + aside };
                 canvas.dot(Part::Crumb, behind, look.teller);
             }
-            for along in way.line(0.0, 0.0, way.length(0.0), 0.01) {
-                ground.extend(around(along, aside));
-            }
+            ways.push(way);
         }
-        canvas.needs(hull(ground));
+        canvas.needs_round_all(&ways, aside);
         let last = -APART * f64::from(LINES - 1);
         canvas.needs(rect(
             [

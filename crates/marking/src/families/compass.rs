@@ -130,14 +130,11 @@ fn rim(canvas: &mut Canvas, inside: f64) {
     let middle = Pose::at(0.0, 0.0);
     for (turns, next, quarter) in [(0, 1, 0.0), (1, 2, 1.0), (2, 1, 2.0), (1, 0, 3.0)] {
         let from = quarter * FRAC_PI_2;
-        let line = arc(
-            middle.at,
-            [radius; 2],
-            from + open(turns),
-            from + FRAC_PI_2 - open(next),
-            look.flat,
-        );
-        canvas.lay(Part::Plain, middle, &stroke(&line, look.stroke, look.flat));
+        canvas.lay(Part::Plain, middle, |look| {
+            let (from, to) = (from + open(turns), from + FRAC_PI_2 - open(next));
+            let line = arc(middle.at, [radius; 2], from, to, look.flat);
+            stroke(&line, look.stroke, look.flat)
+        });
         let mark = middle.turned(from).ahead(radius);
         if turns == 0 {
             canvas.chevron(Part::Plain, mark.ahead(0.3 * look.chevron));

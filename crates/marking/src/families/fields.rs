@@ -127,7 +127,7 @@ impl Family for Fields {
                 let (shape, name) = SHAPES[(row + column) % 3];
                 let (colour, parts) = colours[(2 * row + column) % 3];
                 let outer = shape.outline(look, across, 0.0);
-                let inner = shape.outline(look, across, look.band);
+                let inner = || shape.outline(look, across, look.band);
                 let cell = canvas.field(format!("{colour}-{name}"), *pose, parts, &outer, inner);
                 canvas.either(cell)
             })
