@@ -33,7 +33,7 @@ pub use footfall::{Footfall, Good, Route as Way};
 pub use ground::{Blocked, Ground, Position, Ring, Route};
 pub use layout::{AtBudget, Candidate, Check, Layout};
 pub use learned::{Band, Change, Effect, Learned, Told};
-pub use markings::{Cell, Laid, Lane, Marking, Paint};
+pub use markings::{Cell, Laid, Lane, Marking, Paint, Words};
 pub use round::{millionth, round_to, tenth_of_a_micron};
 pub use sources::Source;
 pub use survey::{Ellipse, Point, Reading, Survey, Suspect};

@@ -2,6 +2,8 @@
 
 use std::collections::BTreeMap;
 
+use marking::CourtLetters;
+use marking::lettering::Verdict;
 use marking::{Cell as Spot, Figure, LaneKind, Outline, Takes};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
@@ -42,6 +44,43 @@ pub struct Marking {
     pub wait: Vec<Position>,
     /// The ground it needs in use.
     pub envelope: Vec<Ring>,
+    /// What can be spelt on it; null for all but letter courts.
+    pub words: Option<Words>,
+}
+
+/// The programme's words on a letter court.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+pub struct Words {
+    /// Whose every next letter is within a jump.
+    pub jumpable: Vec<String>,
+    /// The others.
+    pub other: Vec<String>,
+    /// The share of the words that can be jumped.
+    pub share: f64,
+    /// Their longest jump, metres; null where no word jumps from cell to cell.
+    pub longest: Option<f64>,
+    /// Whether no placing of the letters is better: every other was held against it.
+    pub proven: bool,
+}
+
+impl Words {
+    /// What becomes of the words on a court of this step, metres; `None` without words.
+    pub fn of(court: &CourtLetters, step: f64) -> Option<Words> {
+        let named = |jumpable: bool| {
+            let words = court.words().iter();
+            words
+                .filter(|spelt| matches!(spelt.verdict, Verdict::Jumpable { .. }) == jumpable)
+                .map(|spelt| spelt.word.clone())
+                .collect()
+        };
+        (!court.words().is_empty()).then(|| Words {
+            jumpable: named(true),
+            other: named(false),
+            share: millionth(court.share()),
+            longest: court.longest(step).map(millionth),
+            proven: court.proven(),
+        })
+    }
 }
 
 /// A painted shape.
@@ -106,6 +145,8 @@ pub struct Laid<'a> {
     pub mirrored: bool,
     /// Whether the planner must leave it where it is.
     pub locked: bool,
+    /// The programme's words, where it is a court of letters.
+    pub words: Option<Words>,
 }
 
 impl Marking {
@@ -168,6 +209,7 @@ impl Marking {
                 .map(|at| [millionth(at.x), millionth(at.y)])
                 .collect(),
             envelope: polygon(&figure.envelope),
+            words: laid.words.clone(),
         }
     }
 }

@@ -6,7 +6,6 @@ use std::sync::atomic::{AtomicBool, Ordering};
 
 use footfall::Footfall;
 use marking::Figure;
-use marking::lettering::Verdict;
 use note::{Fact, Note, msg};
 use plan::{Laid, Plan as Record};
 use project::read::layout::Marking;
@@ -175,7 +174,7 @@ pub fn plan(asked: &Plan, manner: Manner) -> Result<Outcome, Fault> {
         telling.notes(&[fault.note()]);
         return Err(Fault(fault.to_string()));
     }
-    summary(&telling, project, &class, &planned);
+    summary(&telling, project, &planned, &record);
     changes(&telling, before.as_ref(), &record);
     let written: Vec<&str> = outputs.iter().map(|output| output.path.as_str()).collect();
     let (cut, told): (Vec<&str>, Vec<&str>) = written
@@ -255,6 +254,9 @@ impl Told {
     }
 }
 
+/// The family whose cells spell.
+const LETTERS: &str = "letter-court";
+
 fn fill(record: &mut Record, walked: &Surveyed, class: &Class, planned: &Planned, told: &Told) {
     let project = &walked.project;
     record.children = Some(class.children.iter().map(plan::Child::of).collect());
@@ -267,6 +269,12 @@ fn fill(record: &mut Record, walked: &Surveyed, class: &Class, planned: &Planned
             turn: marking.turn.to_degrees(),
             mirrored: marking.mirrored,
             locked: marking.locked,
+            words: (marking.family == LETTERS)
+                .then(|| {
+                    let step = figure.lengths.first().map_or(0.0, |(_, step)| *step);
+                    plan::Words::of(&class.look.letters, step)
+                })
+                .flatten(),
         };
         plan::Marking::of(&laid, figure)
     };
@@ -336,7 +344,7 @@ fn nothing_placed(planned: &Planned, notes: &mut Vec<Note>) {
     });
 }
 
-fn summary(telling: &Telling, project: &project::Project, class: &Class, planned: &Planned) {
+fn summary(telling: &Telling, project: &project::Project, planned: &Planned, record: &Record) {
     let plan = &planned.plan;
     let cost: f64 = plan
         .placed
@@ -376,7 +384,7 @@ fn summary(telling: &Telling, project: &project::Project, class: &Class, planned
             change = percent(shown.abs()),
         ));
     }
-    letters(telling, class, planned);
+    letters(telling, record);
     for left in &plan.left_out {
         if let Some(candidate) = planned.candidates.get(left.candidate) {
             telling.say(&msg!(
@@ -389,36 +397,20 @@ fn summary(telling: &Telling, project: &project::Project, class: &Class, planned
 }
 
 /// What can be spelt on the letter courts that were chosen.
-fn letters(telling: &Telling, class: &Class, planned: &Planned) {
-    let court = &class.look.letters;
-    if court.words().is_empty() {
-        return;
-    }
-    let placed = planned.plan.placed.iter();
-    let courts = placed
-        .filter_map(|placed| planned.candidates.get(placed.candidate))
-        .filter(|candidate| candidate.family == "letter-court");
-    for candidate in courts {
-        let step = candidate
-            .figure
-            .lengths
-            .first()
-            .map_or(0.0, |(_, step)| *step);
+fn letters(telling: &Telling, record: &Record) {
+    for marking in record.markings.iter().flatten() {
+        let Some(words) = &marking.words else {
+            continue;
+        };
         telling.say(&msg!(
             "plan-told-letters",
-            name = &candidate.name,
-            jumpable = court.jumpable(),
-            words = court.words().len(),
-            longest = Fact::Length(court.longest(step).unwrap_or(0.0)),
+            name = &marking.name,
+            jumpable = words.jumpable.len(),
+            words = words.jumpable.len() + words.other.len(),
+            longest = Fact::Length(words.longest.unwrap_or(0.0)),
         ));
-        let others: Vec<String> = court
-            .words()
-            .iter()
-            .filter(|spelled| !matches!(spelled.verdict, Verdict::Jumpable { .. }))
-            .map(|spelled| spelled.word.clone())
-            .collect();
-        if !others.is_empty() {
-            telling.say(&msg!("plan-told-letters-not", words = others));
+        if !words.other.is_empty() {
+            telling.say(&msg!("plan-told-letters-not", words = words.other.clone()));
         }
     }
 }

@@ -269,6 +269,19 @@ fn facts(
             sheet.say(msg!("page-tracks", tracks = u64::from(figure.tracks))),
         );
     }
+    if let Some(spelt) = &marking.words {
+        add(
+            "page-fact-words",
+            sheet.say(msg!(
+                "page-words",
+                words = spelt.jumpable.clone(),
+                many = spelt.jumpable.len(),
+                of = spelt.jumpable.len() + spelt.other.len(),
+                longest = words::length(sheet, spelt.longest.unwrap_or(0.0))
+            )),
+        );
+        add("page-fact-words-not", spelt.other.join(", "));
+    }
     let minutes = minutes(planned, marking);
     if minutes > 0.0 {
         add(

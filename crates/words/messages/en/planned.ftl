@@ -98,6 +98,9 @@ page-fact-gives = gives
 page-fact-cost = costs
 page-fact-lies = lies at
 page-fact-ground = needs
+page-fact-words = spells
+page-fact-words-not = does not spell
+page-words = { $words } ({ $many } of { $of } words; the longest jump { $longest })
 page-cells = { $cells ->
     [one] one cell
    *[other] { $cells } cells

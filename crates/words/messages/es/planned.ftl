@@ -98,6 +98,9 @@ page-fact-gives = da
 page-fact-cost = cuesta
 page-fact-lies = está a
 page-fact-ground = pide
+page-fact-words = forma
+page-fact-words-not = no forma
+page-words = { $words } ({ $many } de { $of } palabras; el salto más largo, { $longest })
 page-cells = { $cells ->
     [one] una casilla
    *[other] { $cells } casillas
