@@ -18,7 +18,7 @@ const FIRST: usize = 25;
 /// The best places of the first grid that are refined.
 const STARTS: usize = 3;
 /// Every fifth place of the grid of z.
-const STRIDE: usize = 5;
+const COARSE: usize = 5;
 /// Shares nearer than this are equal, and the smaller lengths win.
 const SAME: f64 = 1e-9;
 
@@ -76,8 +76,9 @@ type Place = Vec<usize>;
 /// its three best places steps along one length or two at once, halved when none helps, down
 /// to one: not proven to be the best, for h may have several hills. A figure's shares serve
 /// every group, and it is dropped as soon as the pupils left could not bring it past the best;
-/// z is looked at in steps of .1. Among equals the smallest lengths win; the same on any
-/// number of threads.
+/// z is looked at in steps of .1, but for a pupil alone in all of its places, for there no
+/// mean over pupils evens out what lies between. Among equals the smallest lengths win; the
+/// same on any number of threads.
 ///
 /// - `family`: the figure at these lengths, `None` where they make none; its paint and
 ///   envelope are not looked at
@@ -156,11 +157,15 @@ impl<F: Fn(&[f64]) -> Option<Figure> + Sync> Held<'_, F> {
             let mut steps = halved(&strides);
             loop {
                 let tries = around(&place, &self.counts, &steps);
-                let told = self.shares(&tries, &crowd, reached);
+                // what equals the best is asked for too: it may be smaller
+                let told = self.shares(&tries, &crowd, reached - 2.0 * SAME);
                 let mut better: Option<(&Place, f64)> = None;
                 for (tried, share) in std::iter::zip(&tries, told) {
-                    let before = better.map_or(reached, |better| better.1);
-                    if let Some(share) = share.filter(|share| *share > before + SAME) {
+                    let (than, before) = better.unwrap_or((&place, reached));
+                    let passes = |share: &f64| {
+                        *share > before + SAME || *share > before - SAME && tried < than
+                    };
+                    if let Some(share) = share.filter(passes) {
                         better = Some((tried, share));
                     }
                 }
@@ -170,7 +175,10 @@ impl<F: Fn(&[f64]) -> Option<Figure> + Sync> Held<'_, F> {
                     None => steps = halved(&steps),
                 }
             }
-            if best.as_ref().is_none_or(|(_, most)| reached > most + SAME) {
+            let passes = |(than, before): &(Place, f64)| {
+                reached > before + SAME || reached > before - SAME && place < *than
+            };
+            if best.as_ref().is_none_or(passes) {
                 best = Some((place, reached));
             }
         }
@@ -232,10 +240,11 @@ impl<F: Fn(&[f64]) -> Option<Figure> + Sync> Held<'_, F> {
     fn well(&self, ways: &Ways, at: usize) -> f64 {
         let child = self.pupils[at];
         let landings = self.masses[at].landings(ways, child);
+        let stride = if self.pupils.len() > 1 { COARSE } else { 1 };
         let each = self
             .activities
             .iter()
-            .map(|activity| pitch(ways, child, activity, &landings, self.model, STRIDE).well);
+            .map(|activity| pitch(ways, child, activity, &landings, self.model, stride).well);
         each.sum::<f64>() / self.activities.len() as f64
     }
 }

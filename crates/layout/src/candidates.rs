@@ -3,7 +3,7 @@
 use std::collections::BTreeMap;
 
 use children::{Child, Skill};
-use footfall::{Activity, Crowd, Gait, Model, Range};
+use footfall::{Activity, Crowd, Footfall, Gait, Model, Range};
 use geo::Area;
 use ledger::Ledger;
 use marking::{Family, Figure, Look};
@@ -77,7 +77,9 @@ pub struct Kit<'a> {
 
 /// Every family at the lengths that suit each part of the class best, and what a minute on
 /// it gives to each child. Figures that come out the same for two parts stand once, for
-/// the larger; those that serve nobody are left out.
+/// the larger; those that serve nobody are left out. A child whom no part's size serves with
+/// the ledger's `footfall.left-out`, though another size of the family would, gets that size:
+/// groups `rest`, `rest-2` and so on.
 ///
 /// - `weights`: of the skills; they weigh no child, but a family of no weighted skill is
 ///   left out
@@ -94,8 +96,7 @@ pub fn candidates(
         .par_iter()
         .map(|family| {
             let activities = open_to(activities(*family, weights), children, ledger);
-            let sizes = sizes(*family, &activities, children, &parts, bare, kit.model);
-            of_family(*family, &activities, sizes, &parts, children, kit, ledger)
+            of_family(*family, &activities, &parts, children, kit, bare, ledger)
         })
         .collect();
     let mut kept: Vec<Candidate> = Vec::new();
@@ -107,37 +108,109 @@ pub fn candidates(
     kept
 }
 
-/// One family for each part that it suits in its own way.
-///
-/// - `sizes`: of each part, the lengths that suit it
+/// A figure that may be offered: for whom it was sized, and every child on it.
+type Offer = (String, Figure, Vec<Vec<Footfall>>);
+
+/// One family for each part that it suits in its own way, and for those whom these sizes
+/// leave out though another would serve them.
 fn of_family(
     family: &dyn Family,
     activities: &[Activity],
-    sizes: Vec<Option<Vec<f64>>>,
     parts: &[Part],
     children: &[Child],
     kit: &Kit,
+    bare: &Look,
     ledger: &Ledger,
 ) -> Vec<Candidate> {
-    let mut own: Vec<(&Part, Vec<f64>)> = Vec::new();
-    for (part, lengths) in std::iter::zip(parts, sizes) {
-        if let Some(lengths) = lengths
-            && !own.iter().any(|(_, other)| *other == lengths)
-        {
-            own.push((part, lengths));
+    let mut known: Vec<Vec<f64>> = Vec::new();
+    let mut offers: Vec<Offer> = Vec::new();
+    let mut offer = |group: String, lengths: Vec<f64>, offers: &mut Vec<Offer>| {
+        if known.contains(&lengths) {
+            return;
+        }
+        let Ok(figure) = family.make(&lengths, kit.look) else {
+            return;
+        };
+        let told = footfall::class(
+            std::slice::from_ref(&figure),
+            children,
+            activities,
+            kit.model,
+        );
+        offers.extend(
+            told.into_iter()
+                .map(|told| (group.clone(), figure.clone(), told)),
+        );
+        known.push(lengths);
+    };
+    for (part, lengths) in std::iter::zip(
+        parts,
+        sizes(family, activities, children, parts, bare, kit.model),
+    ) {
+        if let Some(lengths) = lengths {
+            offer(part.name.to_owned(), lengths, &mut offers);
         }
     }
-    let figures = own
+    let least = ledger.number(CAN_LEAST);
+    let serves = |told: &[Vec<Footfall>], at: usize, child: &Child| {
+        std::iter::zip(activities, told).any(|(activity, row)| {
+            let can = child.skills.get(&activity.gait.skill).map(|own| own.can);
+            can.is_some_and(|can| millionth(can) >= least)
+                && row
+                    .get(at)
+                    .is_some_and(|one| one.pitch.well >= kit.model.left_out)
+        })
+    };
+    let mut rest = 0;
+    let sized = one_foot(activities);
+    for (number, child) in children.iter().enumerate() {
+        for activity in &sized {
+            if offers
+                .iter()
+                .any(|(_, _, told)| serves(told, number, child))
+            {
+                break;
+            }
+            let alone = Part {
+                name: "rest",
+                children: vec![0],
+            };
+            let own = std::slice::from_ref(child);
+            let size = sizes(
+                family,
+                std::slice::from_ref(activity),
+                own,
+                &[alone],
+                bare,
+                kit.model,
+            );
+            let Some(lengths) = size.into_iter().flatten().next() else {
+                continue;
+            };
+            let Ok(figure) = family.make(&lengths, bare) else {
+                continue;
+            };
+            let told = footfall::class(&[figure], own, activities, kit.model);
+            if told.iter().any(|told| serves(told, 0, child)) {
+                rest += 1;
+                let group = if rest == 1 {
+                    "rest".to_owned()
+                } else {
+                    format!("rest-{rest}")
+                };
+                offer(group, lengths, &mut offers);
+            }
+        }
+    }
+    offers
         .into_iter()
-        .filter_map(|(part, lengths)| Some((part, family.make(&lengths, kit.look).ok()?)));
-    figures
-        .filter_map(|(part, figure)| {
-            let yields = yields(&figure, activities, children, kit.model, ledger);
+        .filter_map(|(group, figure, told)| {
+            let yields = yields_of(&told, activities, children, ledger);
             let used = yields.iter().any(|gift| gift.e > 0.0);
             used.then(|| Candidate {
-                name: format!("{}-{}", family.name(), part.name),
+                name: format!("{}-{group}", family.name()),
                 family: family.name().to_owned(),
-                group: part.name.to_owned(),
+                group,
                 cost: millionth((kit.price)(&figure)),
                 area: millionth(figure.envelope.unsigned_area()),
                 locked: None,
@@ -150,9 +223,18 @@ fn of_family(
         .collect()
 }
 
+/// One foot stands for both: no default tells them apart.
+fn one_foot(activities: &[Activity]) -> Vec<Activity> {
+    activities
+        .iter()
+        .filter(|activity| activity.foot != Some(children::Side::Left))
+        .copied()
+        .collect()
+}
+
 /// The activities whose skill is a target of some child: what nobody can do is no target,
 /// so no practice of it counts. Walking, which is no target, stays.
-pub fn open_to(activities: Vec<Activity>, children: &[Child], ledger: &Ledger) -> Vec<Activity> {
+fn open_to(activities: Vec<Activity>, children: &[Child], ledger: &Ledger) -> Vec<Activity> {
     let least = ledger.number(CAN_LEAST);
     let can = |skill: Skill| {
         let mut known = children.iter().filter_map(|child| child.skills.get(&skill));
@@ -199,9 +281,8 @@ pub fn word(activity: &Activity) -> String {
 /// For each part the family's lengths at which the free ones suit most of it, or its defaults
 /// where it leaves none free.
 ///
-/// - `activities`: those [`open_to`] the class
 /// - `bare`: a look that paints nothing, for no paint is looked at
-pub fn sizes(
+fn sizes(
     family: &dyn Family,
     activities: &[Activity],
     children: &[Child],
@@ -213,12 +294,7 @@ pub fn sizes(
     /// court's two gaps and a spot's size are the first of their families.
     const SEARCHED: usize = 2;
     let defaults = family.defaults();
-    // One foot stands for both: no default tells them apart.
-    let one_foot: Vec<Activity> = activities
-        .iter()
-        .filter(|activity| activity.foot != Some(children::Side::Left))
-        .copied()
-        .collect();
+    let one_foot = one_foot(activities);
     if one_foot.iter().all(|activity| activity.gait.name == "walk") {
         return vec![Some(defaults); parts.len()];
     }
@@ -277,9 +353,20 @@ pub fn yields(
     model: &Model,
     ledger: &Ledger,
 ) -> Vec<Yield> {
-    let mut yields = Vec::new();
     let class = footfall::class(std::slice::from_ref(figure), children, activities, model);
-    for (activity, row) in std::iter::zip(activities, class.iter().flatten()) {
+    let told = class.into_iter().next().unwrap_or_default();
+    yields_of(&told, activities, children, ledger)
+}
+
+/// The same of footfalls, by activity and child.
+fn yields_of(
+    told: &[Vec<Footfall>],
+    activities: &[Activity],
+    children: &[Child],
+    ledger: &Ledger,
+) -> Vec<Yield> {
+    let mut yields = Vec::new();
+    for (activity, row) in std::iter::zip(activities, told) {
         for (number, footfall) in row.iter().enumerate() {
             let (Some(pass), Some(back)) = (footfall.pass_s, footfall.walk_back_s) else {
                 continue;

@@ -190,6 +190,16 @@ fn what_is_found_is_on_the_steps() {
     }
 }
 
+/// Of lengths that suit nobody any better the smallest are found, wherever the first grid fell.
+#[test]
+fn among_equals_the_smallest_lengths_win() {
+    let children: Vec<Child> = [3.6, 4.4, 5.1].map(child).to_vec();
+    let family = |lengths: &[f64]| (lengths[0] >= 0.33).then(|| row(0.4));
+    let ranges = [Range { step: 0.001, ..GAP }; 2];
+    let found = sized(family, &ranges, &children, &[1.0; 3], &activity("hop"));
+    assert_eq!(found, Some(vec![0.33, 0.2]));
+}
+
 #[test]
 fn a_family_without_figures_has_no_size() {
     let one = [child(5.0)];

@@ -44,6 +44,7 @@ page-group = { $group ->
     [younger] the younger third
     [middle] the middle third
     [older] the older third
+    [rest] those left over
    *[other] { $group }
  }
 page-name-group = { $name } for { $group }

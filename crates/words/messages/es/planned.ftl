@@ -44,6 +44,7 @@ page-group = { $group ->
     [younger] el tercio menor
     [middle] el tercio medio
     [older] el tercio mayor
+    [rest] quienes faltan
    *[other] { $group }
  }
 page-name-group = { $name } para { $group }
