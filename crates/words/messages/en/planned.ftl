@@ -45,6 +45,8 @@ page-group = { $group ->
     [middle] the middle third
     [older] the older third
     [rest] those left over
+    [rest-2] others left over
+    [rest-3] still others
    *[other] { $group }
  }
 page-name-group = { $name } for { $group }

@@ -45,6 +45,8 @@ page-group = { $group ->
     [middle] el tercio medio
     [older] el tercio mayor
     [rest] quienes faltan
+    [rest-2] otros que faltan
+    [rest-3] los últimos que faltan
    *[other] { $group }
  }
 page-name-group = { $name } para { $group }
