@@ -206,6 +206,8 @@ impl Search<'_> {
                 return Ok(self.answer(node.height.max(self.best.0), proven, done));
             }
             if done >= nodes || !go_on() {
+                // The planes know more by now of what may be better.
+                self.improve(go_on)?;
                 return Ok(self.answer(height, false, done));
             }
             done += 1;
