@@ -80,7 +80,7 @@ const NEAR_ENOUGH: f64 = 1e-2;
 const CRAMPED: f64 = 0.6;
 
 /// In cramped ground chains go on so many times as long.
-const LONGER: usize = 2;
+const LONGER: usize = 4;
 
 /// Chains of the exchange; a count of its own, never that of the threads.
 const CHAINS: u64 = 4;
