@@ -29,8 +29,8 @@ const ALIKE: f64 = 1e-12;
 pub(crate) struct Edge {
     pub from: usize,
     pub to: usize,
-    /// Where its contacts begin in [`Net::turn`].
-    turns: usize,
+    /// Its place among the edges into that cell.
+    place: usize,
     /// The contact as a route's first.
     pub first: usize,
     /// Whether the two cells share ground.
@@ -169,6 +169,9 @@ pub(crate) struct Near {
     pub first: usize,
 }
 
+/// Edges into a cell that are worked on side by side.
+pub(crate) const LANES: usize = 4;
+
 /// Ways over a figure's cells, all of them or some, with every turn from one into the next.
 #[derive(Clone, Debug)]
 pub(crate) struct Net<'a> {
@@ -177,9 +180,15 @@ pub(crate) struct Net<'a> {
     pub edges: Vec<Edge>,
     /// The edges out of each cell.
     out: Vec<Range<usize>>,
-    /// For each edge and each edge that may follow it: the number of the contact's spacing,
-    /// `None` for straight back.
-    turns: Vec<Option<usize>>,
+    /// The edges into each cell.
+    into: Vec<Vec<usize>>,
+    /// The fewest flights from a start to each cell, and from there to an end.
+    pub flights: Vec<[usize; 2]>,
+    /// Where the turns on each cell begin.
+    turns_on: Vec<usize>,
+    /// For each cell, for each [`LANES`] edges into it and each edge out of it: the numbers
+    /// of the contacts' spacings, `None` for straight back.
+    pub turns: Vec<[Option<u32>; LANES]>,
     pub spacings: Vec<Spacing>,
 }
 
@@ -191,7 +200,10 @@ impl<'a> Net<'a> {
         let mut net = Net {
             figure,
             edges: Vec::new(),
-            out: Vec::new(),
+            out: Vec::with_capacity(cells.len()),
+            into: vec![Vec::new(); cells.len()],
+            flights: Vec::new(),
+            turns_on: Vec::with_capacity(cells.len()),
             turns: Vec::new(),
             spacings: Vec::new(),
         };
@@ -204,10 +216,11 @@ impl<'a> Net<'a> {
                 let to = travel.to;
                 let first = known.number(travel, 1.0, ways.shape_of[to]);
                 let overlap = figure.family != BROOK && overlap(cell, &cells[to], model.overlap);
+                net.into[to].push(net.edges.len());
                 net.edges.push(Edge {
                     from,
                     to,
-                    turns: 0,
+                    place: net.into[to].len() - 1,
                     first,
                     overlap,
                 });
@@ -215,20 +228,62 @@ impl<'a> Net<'a> {
             }
             net.out.push(start..net.edges.len());
         }
+        let mut turns = 0;
+        for (into, out) in std::iter::zip(&net.into, &net.out) {
+            net.turns_on.push(turns);
+            turns += into.len().div_ceil(LANES) * out.len();
+        }
+        net.turns = vec![[None; LANES]; turns];
         for number in 0..net.edges.len() {
             let Edge { from, to, .. } = net.edges[number];
-            net.edges[number].turns = net.turns.len();
-            for after in net.out[to].clone() {
+            let (start, lane) = net.lane(number);
+            for (k, after) in net.out(to).enumerate() {
                 let there = net.edges[after].to;
-                let turn = (there != from).then(|| {
+                if there != from {
                     let cos_phi = travels[number].turn(travels[after]);
-                    known.number(travels[after], cos_phi, ways.shape_of[there])
-                });
-                net.turns.push(turn);
+                    let spacing = known.number(travels[after], cos_phi, ways.shape_of[there]);
+                    net.turns[start + k][lane] = u32::try_from(spacing).ok();
+                }
             }
         }
         net.spacings = known.spacings;
+        let starts = net.fewest(|cell| cell.start, |cell| net.out(cell), |edge| edge.to);
+        let into = |cell: usize| net.into[cell].iter().copied();
+        let ends = net.fewest(|cell| cell.end, into, |edge| edge.from);
+        net.flights = std::iter::zip(starts, ends)
+            .map(|(start, end)| [start, end])
+            .collect();
         net
+    }
+
+    /// The fewest flights between certain cells and each other; `usize::MAX` for no way.
+    ///
+    /// - `edges`: those that leave a cell, in the direction that is asked for
+    fn fewest<Edges: Iterator<Item = usize>>(
+        &self,
+        from: impl Fn(&Cell) -> bool,
+        edges: impl Fn(usize) -> Edges,
+        to: impl Fn(&Edge) -> usize,
+    ) -> Vec<usize> {
+        let cells = self.figure.cells.iter().enumerate();
+        let mut here: Vec<usize> = cells
+            .filter(|(_, cell)| from(cell))
+            .map(|(at, _)| at)
+            .collect();
+        let mut fewest = vec![usize::MAX; self.figure.cells.len()];
+        for flights in 0.. {
+            here.retain(|cell| fewest[*cell] == usize::MAX);
+            if here.is_empty() {
+                break;
+            }
+            here.iter().for_each(|cell| fewest[*cell] = flights);
+            here = here
+                .iter()
+                .flat_map(|cell| edges(*cell))
+                .map(|edge| to(&self.edges[edge]))
+                .collect();
+        }
+        fewest
     }
 
     /// The edges out of a cell.
@@ -236,20 +291,28 @@ impl<'a> Net<'a> {
         self.out[cell].clone()
     }
 
-    /// The places in [`Net::turn`] of what may follow an edge, in the order of
-    /// [`Net::out`].
-    pub fn after(&self, edge: &Edge) -> Range<usize> {
-        edge.turns..edge.turns + self.out[edge.to].len()
+    /// The edges into a cell, so many at a time, each time with the places in [`Net::turns`] of
+    /// what may follow, in the order of [`Net::out`].
+    pub fn into(&self, cell: usize) -> impl Iterator<Item = (&[usize], Range<usize>)> {
+        let (start, out) = (self.turns_on[cell], self.out[cell].len());
+        let chunks = self.into[cell].chunks(LANES).enumerate();
+        chunks.map(move |(chunk, edges)| {
+            let start = start + chunk * out;
+            (edges, start..start + out)
+        })
     }
 
-    /// The spacing of one contact after another.
-    pub fn turn(&self, place: usize) -> Option<usize> {
-        self.turns[place]
+    /// Where in [`Net::turns`] that begins which may follow an edge, and its lane there.
+    pub fn lane(&self, edge: usize) -> (usize, usize) {
+        let Edge { to, place, .. } = self.edges[edge];
+        let start = self.turns_on[to] + place / LANES * self.out[to].len();
+        (start, place % LANES)
     }
 
-    /// How many turns there are.
-    pub fn turns(&self) -> usize {
-        self.turns.len()
+    /// The spacing of the contact over the k-th edge that may follow an edge.
+    pub fn turn(&self, edge: usize, k: usize) -> Option<usize> {
+        let (start, lane) = self.lane(edge);
+        self.turns[start + k][lane].map(|turn| turn as usize)
     }
 }
 
