@@ -7,8 +7,8 @@ use crate::chance::{Chances, GRID, HALF_GRID, Nodes, z_at};
 use crate::contact::{Goer, landings};
 use crate::figures::Model;
 use crate::gait::Gait;
+use crate::judged::{Path, route_taken};
 use crate::lane::treads;
-use crate::tread::{Path, route_taken};
 use crate::ways::Ways;
 
 /// pi(z, q) = clears(z) q^contacts of one route, q being the steadiness of the gait's own

@@ -8,7 +8,8 @@ use rayon::prelude::*;
 
 use crate::contact::{Masses, landings};
 use crate::figures::Model;
-use crate::tread::{Activity, pitch};
+use crate::judged::pitch;
+use crate::tread::Activity;
 use crate::verdict::Pitch;
 use crate::ways::Ways;
 
