@@ -133,11 +133,12 @@ impl<'a> Judged<'a> {
         longest: usize,
     ) -> Judged<'a> {
         let follows = goer.gait.follows;
+        let verdict = Verdict::new(goer.model, nodes);
         let mut judged = Judged {
             paths: Vec::new(),
             routes: Vec::new(),
-            verdict: Verdict::new(goer.model, nodes),
-            chances: Chances::new(net, goer, nodes, landings),
+            chances: Chances::new(net, goer, nodes, landings, verdict.wanted()),
+            verdict,
             alike: BTreeMap::new(),
             practice: follows
                 .iter()
@@ -203,19 +204,20 @@ impl<'a> Judged<'a> {
                     .map(|(kind, d)| d * nodes.per_rho(kind)[place])
                     .sum()
             };
-            let practised: Vec<&Vec<f64>> = steps
+            let practised: Vec<&[f64]> = steps
                 .iter()
                 .zip(products)
                 .filter(|(step, _)| !self.practice[step.line].is_empty())
-                .map(|(_, product)| product)
+                .map(|(_, product)| &*product.at)
                 .collect();
             self.verdict.hold(
                 number,
-                |place| pi[place],
+                pi.on_grid(nodes),
+                |place| pi.at[place],
                 |place| !overlaps && stretch(place) >= goer.model.stretch - SAME_STRETCH,
                 |place| practised.iter().map(|product| product[place]).sum(),
             );
-            (route.p, route.pi_0) = (goer.can * nodes.mean(pi), pi[nodes.grid / 2]);
+            (route.p, route.pi_0) = (goer.can * nodes.mean(pi), pi.now);
             self.alike.insert(key, number);
         }
         self.routes.push(route);
@@ -251,8 +253,9 @@ impl<'a> Judged<'a> {
                 continue;
             }
             good += pi;
+            let all = self.verdict.places();
             self.verdict
-                .hold(self.routes.len(), |_| pi, |_| true, |_| good);
+                .hold(self.routes.len(), all, |_| pi, |_| true, |_| good);
             self.routes.push(Route {
                 n,
                 cells: Vec::new(),
@@ -289,7 +292,7 @@ impl<'a> Judged<'a> {
             match &self.paths[route] {
                 Path::Cells(steps) => {
                     for (step, product) in steps.iter().zip(self.chances.products(steps)) {
-                        credit(step.line, &|place| product[place]);
+                        credit(step.line, &|place| product.at[place]);
                     }
                 }
                 Path::Lane(treads) => {

@@ -65,8 +65,8 @@ pub fn odds(
         }
         match (&taken.path, taken.lane) {
             (Path::Cells(steps), _) => {
-                let mut chances = Chances::new(&net, &goer, &nodes, &landings);
-                Some(chances.products(steps).last()?[..nodes.grid].to_vec())
+                let mut chances = Chances::new(&net, &goer, &nodes, &landings, 0.0);
+                Some(chances.products(steps).last()?.at[..nodes.grid].to_vec())
             }
             (Path::Lane(_), lane) => {
                 let (_, treads) = treads(figure, figure.lanes.get(lane?)?, &goer, foot)?;
