@@ -3,8 +3,8 @@
 //! In at the door: a [`marking::Figure`], a [`children::Child`], a [`Gait`] and the [`Model`]
 //! that a ledger makes. Out: [`Footfall`], all that a plan records. One contact is
 //! `contact`, a cell's landing mass `landing`, the ways over a figure's cells `ways`, those of
-//! a large figure that matter to a child `near`, what a gait may do there `moves`, the kept
-//! routes `routes`, their chances over z `chance`, the verdict `verdict`, the routes held
+//! a large figure that matter to a child `near`, what a gait may do there `moves`, when
+//! a route may be where `reach`, the kept routes `routes`, their chances over z `chance`, the verdict `verdict`, the routes held
 //! against it `judged`, lanes `lane`, what tries are judged by `odds`.
 //!
 //! Invariants: nothing is looked up by family but the one rule that water parts the
@@ -23,6 +23,7 @@ mod moves;
 mod near;
 mod normal;
 mod odds;
+mod reach;
 mod routes;
 mod shares;
 mod size;

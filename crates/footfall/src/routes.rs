@@ -10,6 +10,7 @@ use children::Side;
 use crate::contact::{Chance, Goer};
 use crate::gait::{Contact, Stand};
 use crate::moves::{Class, Move, Moves, stands, travels};
+use crate::reach::Fewest;
 use crate::ways::{Edge, LANES, Net};
 
 /// Routes whose log p differ by less than this are equally likely.
@@ -91,6 +92,7 @@ struct Search<'a> {
     goer: &'a Goer<'a>,
     foot: Option<Side>,
     moves: Moves,
+    fewest: Fewest,
     /// log p of each edge's contact as a route's first, kind by kind.
     first: Vec<Vec<f64>>,
     /// The same in the order of the net's turns; straight back and what wheels cannot turn
@@ -134,11 +136,13 @@ impl<'a> Search<'a> {
             .iter()
             .map(|log_p| net.edges.iter().map(|edge| log(log_p, edge)).collect())
             .collect();
+        let moves = Moves::of(net.figure, goer, foot);
         Search {
             net,
             goer,
             foot,
-            moves: Moves::of(net.figure, goer, foot),
+            fewest: Fewest::of(net, goer, foot, &moves),
+            moves,
             first,
             after,
         }
@@ -148,12 +152,12 @@ impl<'a> Search<'a> {
     /// class over that edge, with `left` flights still to come and an end cell last.
     fn onward(&self, longest: usize) -> Vec<Layer> {
         let net = self.net;
-        let ends = |class: &Class| {
+        let classes = 0..self.moves.classes.len();
+        let ends = |class: usize| {
             net.edges
                 .iter()
                 .map(|edge| {
-                    let end = net.figure.cells[edge.to].end && class.done;
-                    if end && class.landed && class.takes[edge.to] {
+                    if self.fewest.may(class, edge.to, 0, longest) {
                         0.0
                     } else {
                         f64::NEG_INFINITY
@@ -161,16 +165,15 @@ impl<'a> Search<'a> {
                 })
                 .collect()
         };
-        let mut layers: Vec<Layer> = vec![self.moves.classes.iter().map(ends).collect()];
+        let mut layers: Vec<Layer> = vec![classes.clone().map(ends).collect()];
         for left in 1..longest {
             let later = &layers[left - 1];
-            // Where a route of so many flights still to come may be.
-            let flights = self.net.flights.iter();
-            let here = flights.map(|&[since, until]| until <= left && since <= longest - left);
-            let here: Vec<bool> = here.collect();
-            let classes = self.moves.classes.iter();
             let layer: Layer = classes
-                .map(|class| self.layer(class, &here, later))
+                .clone()
+                .map(|class| {
+                    let may = |cell| self.fewest.may(class, cell, left, longest);
+                    self.layer(&self.moves.classes[class], may, later)
+                })
                 .collect();
             // Nothing can be lengthened any more.
             if layer.iter().flatten().all(|log| *log == f64::NEG_INFINITY) {
@@ -182,15 +185,12 @@ impl<'a> Search<'a> {
     }
 
     /// The edges into a cell go side by side: none waits for the greatest of another.
-    fn layer(&self, class: &Class, here: &[bool], later: &Layer) -> Vec<f64> {
+    fn layer(&self, class: &Class, may: impl Fn(usize) -> bool, later: &Layer) -> Vec<f64> {
         let net = self.net;
         let mut layer = vec![f64::NEG_INFINITY; net.edges.len()];
-        if !class.landed {
-            return layer;
-        }
-        for cell in (0..here.len()).filter(|cell| here[*cell] && class.takes[*cell]) {
+        for cell in (0..net.figure.cells.len()).filter(|cell| may(*cell)) {
             let out = net.out(cell);
-            for (edges, turns) in net.into(cell) {
+            for (edges, turns) in net.abreast(cell) {
                 let mut best = [f64::NEG_INFINITY; LANES];
                 for next in &class.moves {
                     let here = &self.after[next.kind][turns.clone()];

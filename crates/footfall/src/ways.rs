@@ -181,9 +181,7 @@ pub(crate) struct Net<'a> {
     /// The edges out of each cell.
     out: Vec<Range<usize>>,
     /// The edges into each cell.
-    into: Vec<Vec<usize>>,
-    /// The fewest flights from a start to each cell, and from there to an end.
-    pub flights: Vec<[usize; 2]>,
+    pub into: Vec<Vec<usize>>,
     /// Where the turns on each cell begin.
     turns_on: Vec<usize>,
     /// For each cell, for each [`LANES`] edges into it and each edge out of it: the numbers
@@ -202,7 +200,6 @@ impl<'a> Net<'a> {
             edges: Vec::new(),
             out: Vec::with_capacity(cells.len()),
             into: vec![Vec::new(); cells.len()],
-            flights: Vec::new(),
             turns_on: Vec::with_capacity(cells.len()),
             turns: Vec::new(),
             spacings: Vec::new(),
@@ -247,43 +244,7 @@ impl<'a> Net<'a> {
             }
         }
         net.spacings = known.spacings;
-        let starts = net.fewest(|cell| cell.start, |cell| net.out(cell), |edge| edge.to);
-        let into = |cell: usize| net.into[cell].iter().copied();
-        let ends = net.fewest(|cell| cell.end, into, |edge| edge.from);
-        net.flights = std::iter::zip(starts, ends)
-            .map(|(start, end)| [start, end])
-            .collect();
         net
-    }
-
-    /// The fewest flights between certain cells and each other; `usize::MAX` for no way.
-    ///
-    /// - `edges`: those that leave a cell, in the direction that is asked for
-    fn fewest<Edges: Iterator<Item = usize>>(
-        &self,
-        from: impl Fn(&Cell) -> bool,
-        edges: impl Fn(usize) -> Edges,
-        to: impl Fn(&Edge) -> usize,
-    ) -> Vec<usize> {
-        let cells = self.figure.cells.iter().enumerate();
-        let mut here: Vec<usize> = cells
-            .filter(|(_, cell)| from(cell))
-            .map(|(at, _)| at)
-            .collect();
-        let mut fewest = vec![usize::MAX; self.figure.cells.len()];
-        for flights in 0.. {
-            here.retain(|cell| fewest[*cell] == usize::MAX);
-            if here.is_empty() {
-                break;
-            }
-            here.iter().for_each(|cell| fewest[*cell] = flights);
-            here = here
-                .iter()
-                .flat_map(|cell| edges(*cell))
-                .map(|edge| to(&self.edges[edge]))
-                .collect();
-        }
-        fewest
     }
 
     /// The edges out of a cell.
@@ -291,9 +252,9 @@ impl<'a> Net<'a> {
         self.out[cell].clone()
     }
 
-    /// The edges into a cell, so many at a time, each time with the places in [`Net::turns`] of
+    /// The edges into a cell, [`LANES`] at a time, each time with the places in [`Net::turns`] of
     /// what may follow, in the order of [`Net::out`].
-    pub fn into(&self, cell: usize) -> impl Iterator<Item = (&[usize], Range<usize>)> {
+    pub fn abreast(&self, cell: usize) -> impl Iterator<Item = (&[usize], Range<usize>)> {
         let (start, out) = (self.turns_on[cell], self.out[cell].len());
         let chunks = self.into[cell].chunks(LANES).enumerate();
         chunks.map(move |(chunk, edges)| {
