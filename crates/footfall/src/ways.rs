@@ -65,7 +65,7 @@ pub(crate) struct Ways<'a> {
     out: Vec<Range<usize>>,
     /// Where turns are many, the travels out of each cell again, the shortest first.
     pub nearest: Vec<Near>,
-    /// Their spacings as a route's first.
+    /// The spacings of travels as a route's first.
     pub firsts: Vec<Spacing>,
     /// For each cell the first of its shape.
     pub shape_of: Vec<usize>,
@@ -98,6 +98,7 @@ impl<'a> Ways<'a> {
             shapes,
             whole: None,
         };
+        let mut firsts = Firsts::default();
         for (from, cell) in cells.iter().enumerate() {
             let start = ways.travels.len();
             let mut followers: Vec<usize> = match &cell.next {
@@ -116,8 +117,12 @@ impl<'a> Ways<'a> {
                     .filter(|to| *to != from)
                     .map(|to| Travel::between(from, to, cells, ahead)),
             );
+            for travel in &mut ways.travels[start..] {
+                travel.first = firsts.number(travel, ways.shape_of[travel.to]);
+            }
             ways.out.push(start..ways.travels.len());
         }
+        ways.firsts = firsts.spacings;
         let turns: usize = ways
             .travels
             .iter()
@@ -132,17 +137,14 @@ impl<'a> Ways<'a> {
     }
 
     fn tell_nearest(&mut self) {
-        let mut known = Known::default();
         for out in &self.out {
             let mut order: Vec<usize> = out.clone().collect();
             order.sort_by(|a, b| self.travels[*a].d.total_cmp(&self.travels[*b].d));
             self.nearest.extend(order.into_iter().map(|travel| {
-                let Travel { to, .. } = self.travels[travel];
-                let first = known.number(&self.travels[travel], 1.0, self.shape_of[to]);
+                let Travel { to, first, .. } = self.travels[travel];
                 Near { travel, to, first }
             }));
         }
-        self.firsts = known.spacings;
     }
 
     /// The travels out of a cell.
@@ -204,14 +206,14 @@ impl<'a> Net<'a> {
             turns: Vec::new(),
             spacings: Vec::new(),
         };
-        let mut known = Known::default();
+        let mut known = Known::of(ways.firsts.len());
         let mut travels = Vec::new();
         for (from, cell) in cells.iter().enumerate() {
             let start = net.edges.len();
             for number in ways.out(from).filter(|number| keep(*number)) {
                 let travel = &ways.travels[number];
                 let to = travel.to;
-                let first = known.number(travel, 1.0, ways.shape_of[to]);
+                let first = known.first(travel, ways.shape_of[to]);
                 let overlap = figure.family != BROOK && overlap(cell, &cells[to], model.overlap);
                 net.into[to].push(net.edges.len());
                 net.edges.push(Edge {
@@ -238,7 +240,7 @@ impl<'a> Net<'a> {
                 let there = net.edges[after].to;
                 if there != from {
                     let cos_phi = travels[number].turn(travels[after]);
-                    let spacing = known.number(travels[after], cos_phi, ways.shape_of[there]);
+                    let spacing = known.number(net.edges[after].first, travels[after], cos_phi);
                     net.turns[start + k][lane] = u32::try_from(spacing).ok();
                 }
             }
@@ -277,29 +279,71 @@ impl<'a> Net<'a> {
     }
 }
 
-/// Spacings, each once.
+/// The spacings of a figure's travels as a route's first, each once.
 #[derive(Default)]
+struct Firsts {
+    numbers: HashMap<[i64; 3], usize, BuildHasherDefault<Mixed>>,
+    spacings: Vec<Spacing>,
+}
+
+impl Firsts {
+    fn number(&mut self, travel: &Travel, cell: usize) -> usize {
+        let facing = travel.cos_alpha.map_or(i64::MAX, fine);
+        *self
+            .numbers
+            .entry([fine(travel.d), facing, cell as i64])
+            .or_insert_with(|| {
+                self.spacings.push(travel.straight_on(cell));
+                self.spacings.len() - 1
+            })
+    }
+}
+
+/// The spacings of some of the ways, each once.
 struct Known {
-    numbers: HashMap<[i64; 4], usize, BuildHasherDefault<Mixed>>,
+    /// The number of each of the figure's firsts, where it is among them.
+    firsts: Vec<Option<u32>>,
+    /// By straight on and turn.
+    turned: HashMap<[i64; 2], usize, BuildHasherDefault<Mixed>>,
     spacings: Vec<Spacing>,
 }
 
 impl Known {
-    fn number(&mut self, travel: &Travel, cos_phi: f64, cell: usize) -> usize {
-        let facing = travel.cos_alpha.map_or(i64::MAX, fine);
-        *self
-            .numbers
-            .entry([fine(travel.d), fine(cos_phi), facing, cell as i64])
-            .or_insert_with(|| {
-                let Travel { d, cos_alpha, .. } = *travel;
-                self.spacings.push(Spacing {
-                    d,
-                    cos_phi,
-                    cos_alpha,
-                    cell,
-                });
-                self.spacings.len() - 1
-            })
+    fn of(firsts: usize) -> Known {
+        Known {
+            firsts: vec![None; firsts],
+            turned: HashMap::default(),
+            spacings: Vec::new(),
+        }
+    }
+
+    /// The number of a travel straight on.
+    fn first(&mut self, travel: &Travel, cell: usize) -> usize {
+        let number = self.firsts[travel.first].get_or_insert_with(|| {
+            self.spacings.push(travel.straight_on(cell));
+            self.spacings.len() as u32 - 1
+        });
+        *number as usize
+    }
+
+    /// The number of a travel after a turn.
+    ///
+    /// - `first`: its number straight on
+    fn number(&mut self, first: usize, travel: &Travel, cos_phi: f64) -> usize {
+        let turn = fine(cos_phi);
+        if turn == fine(1.0) {
+            return first;
+        }
+        let Known {
+            turned, spacings, ..
+        } = self;
+        *turned.entry([first as i64, turn]).or_insert_with(|| {
+            spacings.push(Spacing {
+                cos_phi,
+                ..travel.straight_on(spacings[first].cell)
+            });
+            spacings.len() - 1
+        })
     }
 }
 
@@ -344,6 +388,8 @@ pub(crate) struct Travel {
     /// Unit vector; zero where the centres coincide.
     heading: Coord<f64>,
     pub cos_alpha: Option<f64>,
+    /// Number of its spacing as a route's first.
+    first: usize,
 }
 
 impl Travel {
@@ -363,6 +409,17 @@ impl Travel {
             d,
             heading,
             cos_alpha,
+            first: 0,
+        }
+    }
+
+    /// Its spacing as a route's first.
+    fn straight_on(&self, cell: usize) -> Spacing {
+        Spacing {
+            d: self.d,
+            cos_phi: 1.0,
+            cos_alpha: self.cos_alpha,
+            cell,
         }
     }
 
