@@ -150,11 +150,17 @@ impl Told {
         }
     }
 
-    /// Tells it from certain nodes on.
-    fn tell(&mut self, from: [usize; 2], at: impl Fn(usize) -> f64) {
+    /// Tells it from certain nodes on, p of a contact.
+    fn tell(&mut self, from: [usize; 2], chance: Chance, phi: Phi, per_rho: &[f64]) {
         for (known, from) in self.from.iter_mut().zip(from) {
-            for node in from..*known {
-                self.at[node] = at(node);
+            let more = from..(*known).max(from);
+            let (p, rest) = self.at[more.clone()].as_chunks_mut::<4>();
+            let (per_rho, rest_rho) = per_rho[more].as_chunks::<4>();
+            for (p, per_rho) in p.iter_mut().zip(per_rho) {
+                *p = chance.p_each(phi, *per_rho);
+            }
+            for (p, per_rho) in rest.iter_mut().zip(rest_rho) {
+                *p = chance.p(phi, *per_rho);
             }
             *known = from.min(*known);
         }
@@ -263,7 +269,7 @@ impl<'a> Chances<'a> {
                 now: chance.p(self.phi, per_rho[self.nodes.grid / 2]),
                 ..Told::nowhere(self.nodes)
             });
-            p.tell(from, |node| chance.p(self.phi, per_rho[node]));
+            p.tell(from, chance, self.phi, per_rho);
 
             let (before, here) = self.products.split_at_mut(done);
             let (before, here) = (before.last(), &mut here[0]);

@@ -11,7 +11,7 @@
 
 use children::Side;
 
-use crate::contact::{Chance, Goer, Kind};
+use crate::contact::{Goer, Kind, LogP};
 use crate::moves::{Class, Moves, stands, travels};
 use crate::routes::greatest_logs;
 use crate::ways::{Near, Net, Spacing, Ways};
@@ -232,12 +232,12 @@ fn top(layer: &[f64]) -> f64 {
 /// The greatest log p of each travel after any other, kind by kind.
 fn logs(ways: &Ways, goer: &Goer, landings: &[f64]) -> Vec<Logs> {
     let of_kind = |kind: &Kind| {
-        let rho = kind.reach.at(0.0, goer.model);
+        let log_p = LogP::of(goer, kind, landings);
         let log = |spacing: &Spacing| {
             if !travels(goer, spacing.cos_alpha) {
                 return f64::NEG_INFINITY;
             }
-            let straight = Chance::of(goer, kind, spacing, landings).log_p(rho);
+            let straight = log_p.at(spacing);
             // No figure of the ledger makes a turn a help, but a project's own might.
             if goer.model.g(kind.flight) >= 0.0 {
                 return straight;
@@ -246,7 +246,7 @@ fn logs(ways: &Ways, goer: &Goer, landings: &[f64]) -> Vec<Logs> {
                 cos_phi: -1.0,
                 ..spacing.clone()
             };
-            straight.max(Chance::of(goer, kind, &about, landings).log_p(rho))
+            straight.max(log_p.at(&about))
         };
         let of_spacing: Vec<f64> = ways.firsts.iter().map(log).collect();
         let of: Vec<f64> = ways

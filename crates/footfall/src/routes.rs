@@ -7,7 +7,7 @@ use std::borrow::Cow;
 
 use children::Side;
 
-use crate::contact::{Chance, Goer};
+use crate::contact::{Goer, LogP};
 use crate::gait::{Contact, Stand};
 use crate::moves::{Class, Move, Moves, stands, travels};
 use crate::reach::Fewest;
@@ -106,9 +106,11 @@ impl<'a> Search<'a> {
             .kinds
             .iter()
             .map(|kind| {
-                let rho = kind.reach.at(0.0, goer.model);
-                let log_p = |spacing| Chance::of(goer, kind, spacing, landings).log_p(rho);
-                net.spacings.iter().map(log_p).collect()
+                let log_p = LogP::of(goer, kind, landings);
+                net.spacings
+                    .iter()
+                    .map(|spacing| log_p.at(spacing))
+                    .collect()
             })
             .collect();
         let mut turns = Cow::Borrowed(&net.turns);
