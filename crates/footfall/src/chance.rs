@@ -287,8 +287,8 @@ impl<'a> Chances<'a> {
                     }
                 }
                 // By fours, as the mean adds them up.
-                let fours = here_at.as_chunks::<4>().0;
-                let less = fours.partition_point(|four| four[3] < little);
+                let fours = here_at.as_chunks::<4>().0.iter();
+                let less = fours.take_while(|four| four[3] < little).count();
                 here.from[part] = from[part] + 4 * less;
             }
         }

@@ -130,7 +130,8 @@ impl<'a> Bound<'a> {
                 let (later, top) = (&later[next.then], tops[next.then]);
                 let logs = &self.logs[next.kind];
                 for (cell, most) in layer.iter_mut().enumerate() {
-                    if !class.takes[cell] {
+                    let asked = class.landed || self.ways.figure.cells[cell].start;
+                    if !(asked && class.takes[cell]) {
                         continue;
                     }
                     for place in self.ways.out(cell) {
@@ -138,7 +139,7 @@ impl<'a> Bound<'a> {
                         if logs.rest[place] + top <= *most {
                             break;
                         }
-                        let log = logs.of[place] + later[self.ways.nearest[place].to];
+                        let log = logs.of[place] + later[self.ways.nearest[place].to as usize];
                         if log > *most {
                             *most = log;
                         }
@@ -207,6 +208,7 @@ impl<'a> Bound<'a> {
                                 break;
                             }
                             let Near { travel, to, .. } = self.ways.nearest[place];
+                            let (travel, to) = (travel as usize, to as usize);
                             let loss = spare + (logs.of[place] + later[to]);
                             if loss >= 0.0 {
                                 live[travel] = true;
@@ -252,7 +254,7 @@ fn logs(ways: &Ways, goer: &Goer, landings: &[f64]) -> Vec<Logs> {
         let of: Vec<f64> = ways
             .nearest
             .iter()
-            .map(|near| of_spacing[near.first])
+            .map(|near| of_spacing[near.first as usize])
             .collect();
         let mut rest = of.clone();
         for cell in 0..ways.figure.cells.len() {

@@ -142,6 +142,7 @@ impl<'a> Ways<'a> {
             order.sort_by(|a, b| self.travels[*a].d.total_cmp(&self.travels[*b].d));
             self.nearest.extend(order.into_iter().map(|travel| {
                 let Travel { to, first, .. } = self.travels[travel];
+                let [travel, to, first] = [travel, to, first].map(|number| number as u32);
                 Near { travel, to, first }
             }));
         }
@@ -161,14 +162,14 @@ impl<'a> Ways<'a> {
     }
 }
 
-/// A travel among those out of its cell.
+/// A travel among those out of its cell, small: a child looks at tens of thousands.
 #[derive(Clone, Copy, Debug)]
 pub(crate) struct Near {
     /// Its number.
-    pub travel: usize,
-    pub to: usize,
+    pub travel: u32,
+    pub to: u32,
     /// Number of its spacing among the firsts.
-    pub first: usize,
+    pub first: u32,
 }
 
 /// Edges into a cell that are worked on side by side.
