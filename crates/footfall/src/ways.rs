@@ -173,7 +173,7 @@ pub(crate) struct Near {
 }
 
 /// Edges into a cell that are worked on side by side.
-pub(crate) const LANES: usize = 4;
+pub(crate) const LANES: usize = 8;
 
 /// Ways over a figure's cells, all of them or some, with every turn from one into the next.
 #[derive(Clone, Debug)]
