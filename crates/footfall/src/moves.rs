@@ -24,6 +24,9 @@ pub(crate) struct Class {
     pub takes: Vec<bool>,
     /// Whether a route may end so.
     pub done: bool,
+    /// The first class that takes the same cells and has the same moves: but for the end, what
+    /// follows is the same.
+    pub like: usize,
     /// Whether some move lands so; else one only stands so at a start.
     pub landed: bool,
     pub moves: Vec<Move>,
@@ -120,10 +123,16 @@ impl Moves {
             .map(|first| Class {
                 takes: takes[first].clone(),
                 done: done(first),
+                like: 0,
                 landed: false,
                 moves: moves(first, &class_of),
             })
             .collect();
+        for number in 0..classes.len() {
+            let Class { takes, moves, .. } = &classes[number];
+            let like = |other: &Class| other.takes == *takes && other.moves == *moves;
+            classes[number].like = classes.iter().position(like).unwrap_or(number);
+        }
         for [.., then] in lines {
             classes[class_of[then]].landed = true;
         }

@@ -124,31 +124,47 @@ impl<'a> Bound<'a> {
 
     fn layer(&self, later: &[Vec<f64>]) -> Vec<Vec<f64>> {
         let tops: Vec<f64> = later.iter().map(|later| top(later)).collect();
-        let of_class = |class: &Class| {
-            let mut layer = vec![f64::NEG_INFINITY; class.takes.len()];
+        let classes = &self.moves.classes;
+        let mut layer: Vec<Vec<f64>> = Vec::with_capacity(classes.len());
+        for (number, class) in classes.iter().enumerate() {
+            if class.like < number {
+                layer.push(layer[class.like].clone());
+                continue;
+            }
+            let mut alike = classes.iter().filter(|other| other.like == number);
+            let landed = alike.any(|class| class.landed);
+            let mut here = vec![f64::NEG_INFINITY; class.takes.len()];
             for next in &class.moves {
                 let (later, top) = (&later[next.then], tops[next.then]);
-                let logs = &self.logs[next.kind];
-                for (cell, most) in layer.iter_mut().enumerate() {
-                    let asked = class.landed || self.ways.figure.cells[cell].start;
+                for (cell, most) in here.iter_mut().enumerate() {
+                    let asked = landed || self.ways.figure.cells[cell].start;
                     if !(asked && class.takes[cell]) {
                         continue;
                     }
-                    for place in self.ways.out(cell) {
+                    for (near, log, rest) in self.out(next.kind, cell) {
                         // Those farther away cannot do more.
-                        if logs.rest[place] + top <= *most {
+                        if rest + top <= *most {
                             break;
                         }
-                        let log = logs.of[place] + later[self.ways.nearest[place].to as usize];
+                        let log = log + later[near.to as usize];
                         if log > *most {
                             *most = log;
                         }
                     }
                 }
             }
-            layer
-        };
-        self.moves.classes.iter().map(of_class).collect()
+            layer.push(here);
+        }
+        layer
+    }
+
+    /// The travels out of a cell, nearest first: with log p, and the greatest from there on.
+    fn out(&self, kind: usize, cell: usize) -> impl Iterator<Item = (&Near, f64, f64)> {
+        let (out, logs) = (self.ways.out(cell), &self.logs[kind]);
+        let near = self.ways.nearest[out.clone()].iter();
+        let logs = std::iter::zip(&logs.of[out.clone()], &logs.rest[out]);
+        near.zip(logs)
+            .map(|(near, (log, rest))| (near, *log, *rest))
     }
 
     /// The starts and numbers of flights that the bound leaves a route.
@@ -196,22 +212,20 @@ impl<'a> Bound<'a> {
             for (number, class) in self.moves.classes.iter().enumerate() {
                 for next in &class.moves {
                     let (later, top) = (&self.most[left - 1][next.then], tops[next.then]);
-                    let logs = &self.logs[next.kind];
                     let there = &mut there[next.then];
                     for (cell, loss) in here[number].iter().enumerate() {
                         if *loss < 0.0 {
                             continue;
                         }
                         let spare = loss - self.most[left][number][cell];
-                        for place in self.ways.out(cell) {
-                            if spare + (logs.rest[place] + top) < 0.0 {
+                        for (near, log, rest) in self.out(next.kind, cell) {
+                            if spare + (rest + top) < 0.0 {
                                 break;
                             }
-                            let Near { travel, to, .. } = self.ways.nearest[place];
-                            let (travel, to) = (travel as usize, to as usize);
-                            let loss = spare + (logs.of[place] + later[to]);
+                            let to = near.to as usize;
+                            let loss = spare + (log + later[to]);
                             if loss >= 0.0 {
-                                live[travel] = true;
+                                live[near.travel as usize] = true;
                                 if loss > there[to] {
                                     there[to] = loss;
                                 }

@@ -9,7 +9,7 @@ use children::Side;
 
 use crate::contact::{Goer, LogP};
 use crate::gait::{Contact, Stand};
-use crate::moves::{Class, Move, Moves, stands, travels};
+use crate::moves::{Move, Moves, stands, travels};
 use crate::reach::Fewest;
 use crate::ways::{Edge, LANES, Net};
 
@@ -170,13 +170,15 @@ impl<'a> Search<'a> {
         let mut layers: Vec<Layer> = vec![classes.clone().map(ends).collect()];
         for left in 1..longest {
             let later = &layers[left - 1];
-            let layer: Layer = classes
-                .clone()
-                .map(|class| {
-                    let may = |cell| self.fewest.may(class, cell, left, longest);
-                    self.layer(&self.moves.classes[class], may, later)
-                })
-                .collect();
+            let mut layer: Layer = Vec::with_capacity(classes.len());
+            for class in classes.clone() {
+                let like = self.moves.classes[class].like;
+                layer.push(if like < class {
+                    layer[like].clone()
+                } else {
+                    self.layer(class, left, longest, later)
+                });
+            }
             // Nothing can be lengthened any more.
             if layer.iter().flatten().all(|log| *log == f64::NEG_INFINITY) {
                 break;
@@ -187,14 +189,16 @@ impl<'a> Search<'a> {
     }
 
     /// The edges into a cell go side by side: none waits for the greatest of another.
-    fn layer(&self, class: &Class, may: impl Fn(usize) -> bool, later: &Layer) -> Vec<f64> {
-        let net = self.net;
+    fn layer(&self, class: usize, left: usize, longest: usize, later: &Layer) -> Vec<f64> {
+        let (net, classes) = (self.net, &self.moves.classes);
+        let alike = || (0..classes.len()).filter(|other| classes[*other].like == class);
+        let may = |cell| alike().any(|class| self.fewest.may(class, cell, left, longest));
         let mut layer = vec![f64::NEG_INFINITY; net.edges.len()];
         for cell in (0..net.figure.cells.len()).filter(|cell| may(*cell)) {
             let out = net.out(cell);
             for (edges, turns) in net.abreast(cell) {
                 let mut best = [f64::NEG_INFINITY; LANES];
-                for next in &class.moves {
+                for next in &classes[class].moves {
                     let here = &self.after[next.kind][turns.clone()];
                     let later = &later[next.then][out.clone()];
                     for (here, later) in std::iter::zip(here, later) {
