@@ -265,16 +265,13 @@ fn logs(ways: &Ways, goer: &Goer, landings: &[f64]) -> Vec<Logs> {
             straight.max(log_p.at(&about))
         };
         let of_spacing: Vec<f64> = ways.firsts.iter().map(log).collect();
-        let of: Vec<f64> = ways
-            .nearest
-            .iter()
-            .map(|near| of_spacing[near.first as usize])
-            .collect();
+        let near = ways.nearest.iter();
+        let of: Vec<f64> = near.map(|near| of_spacing[near.first as usize]).collect();
         let mut rest = of.clone();
         for cell in 0..ways.figure.cells.len() {
             let mut most = f64::NEG_INFINITY;
             for rest in rest[ways.out(cell)].iter_mut().rev() {
-                most = most.max(*rest);
+                most = if *rest > most { *rest } else { most };
                 *rest = most;
             }
         }

@@ -75,14 +75,19 @@ fn fewest<On: Iterator<Item = (usize, usize)>>(
         .map(|class| vec![usize::MAX; class.takes.len()])
         .collect();
     while !here.is_empty() {
-        let mut new = Vec::new();
-        for (class, cell) in here {
-            if moves.classes[class].takes[cell] && fewest[class][cell] == usize::MAX {
-                fewest[class][cell] = flights;
-                new.extend(on(class, cell));
+        here.retain(|(class, cell)| {
+            let new = moves.classes[*class].takes[*cell] && fewest[*class][*cell] == usize::MAX;
+            if new {
+                fewest[*class][*cell] = flights;
             }
+            new
+        });
+        let mut next = Vec::new();
+        for (class, cell) in here {
+            let on = on(class, cell);
+            next.extend(on.filter(|(class, cell)| fewest[*class][*cell] == usize::MAX));
         }
-        (here, flights) = (new, flights + 1);
+        (here, flights) = (next, flights + 1);
     }
     fewest
 }

@@ -237,12 +237,15 @@ impl<'a> Net<'a> {
         for number in 0..net.edges.len() {
             let Edge { from, to, .. } = net.edges[number];
             let (start, lane) = net.lane(number);
-            for (k, after) in net.out(to).enumerate() {
-                let there = net.edges[after].to;
-                if there != from {
-                    let cos_phi = travels[number].turn(travels[after]);
-                    let spacing = known.number(net.edges[after].first, travels[after], cos_phi);
-                    net.turns[start + k][lane] = u32::try_from(spacing).ok();
+            let turns = net.turns[start..].iter_mut();
+            let after = std::iter::zip(
+                &net.edges[net.out[to].clone()],
+                &travels[net.out[to].clone()],
+            );
+            for ((after, travel), turns) in after.zip(turns) {
+                if after.to != from {
+                    let cos_phi = travels[number].turn(travel);
+                    turns[lane] = Some(known.number(after.first, travel, cos_phi));
                 }
             }
         }
@@ -305,7 +308,7 @@ struct Known {
     /// The number of each of the figure's firsts, where it is among them.
     firsts: Vec<Option<u32>>,
     /// By straight on and turn.
-    turned: HashMap<[i64; 2], usize, BuildHasherDefault<Mixed>>,
+    turned: HashMap<[i64; 2], u32, BuildHasherDefault<Mixed>>,
     spacings: Vec<Spacing>,
 }
 
@@ -330,10 +333,10 @@ impl Known {
     /// The number of a travel after a turn.
     ///
     /// - `first`: its number straight on
-    fn number(&mut self, first: usize, travel: &Travel, cos_phi: f64) -> usize {
+    fn number(&mut self, first: usize, travel: &Travel, cos_phi: f64) -> u32 {
         let turn = fine(cos_phi);
         if turn == fine(1.0) {
-            return first;
+            return first as u32;
         }
         let Known {
             turned, spacings, ..
@@ -343,7 +346,7 @@ impl Known {
                 cos_phi,
                 ..travel.straight_on(spacings[first].cell)
             });
-            spacings.len() - 1
+            spacings.len() as u32 - 1
         })
     }
 }
