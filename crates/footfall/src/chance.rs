@@ -6,9 +6,9 @@ use std::ops::Range;
 use std::sync::LazyLock;
 
 use crate::contact::{Chance, Goer};
+use crate::net::Net;
 use crate::normal::{PANEL, POINTS, Phi, density};
 use crate::routes::Step;
-use crate::ways::Net;
 
 /// z is cut here, either way.
 const CUT: f64 = 4.0;

@@ -10,10 +10,11 @@ use crate::contact::Goer;
 use crate::figures::Model;
 use crate::gait::{Contact, practice};
 use crate::lane::{Tread, treads};
+use crate::net::Net;
 use crate::routes::{Found, Step, routes};
 use crate::tread::{Activity, Curve, Good, Route};
 use crate::verdict::{Pitch, Verdict};
-use crate::ways::{Net, Ways};
+use crate::ways::Ways;
 
 /// A stretch that is the least but for the last bit is the least.
 const SAME_STRETCH: f64 = 1e-12;

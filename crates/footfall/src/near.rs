@@ -13,8 +13,9 @@ use children::Side;
 
 use crate::contact::{Goer, Kind, LogP};
 use crate::moves::{Class, Moves, stands, travels};
+use crate::net::Net;
 use crate::routes::greatest_logs;
-use crate::ways::{Near, Net, Spacing, Ways};
+use crate::ways::{Near, Spacing, Ways};
 
 /// What routes may lose against the bound in the first attempt, in log p.
 const FIRST: f64 = 0.15;

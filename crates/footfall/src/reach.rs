@@ -7,7 +7,7 @@ use children::Side;
 
 use crate::contact::Goer;
 use crate::moves::{Moves, stands};
-use crate::ways::Net;
+use crate::net::Net;
 
 /// By class and cell: the fewest flights of a route up to a landing there, and of one from
 /// there to an end; `usize::MAX` where there is none.

@@ -10,8 +10,8 @@ use children::Side;
 use crate::contact::{Goer, LogP};
 use crate::gait::{Contact, Stand};
 use crate::moves::{Move, Moves, stands, travels};
+use crate::net::{Edge, LANES, Net};
 use crate::reach::Fewest;
-use crate::ways::{Edge, LANES, Net};
 
 /// Routes whose log p differ by less than this are equally likely.
 const TIE: f64 = 1e-12;
