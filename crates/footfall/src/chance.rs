@@ -2,12 +2,13 @@
 //!
 //! The same z serves a whole route: pi(z) is the product of p, and P = can x mean of pi.
 
+use std::ops::Range;
 use std::sync::LazyLock;
 
 use crate::contact::{Chance, Goer};
+use crate::net::Net;
 use crate::normal::{PANEL, POINTS, Phi, density};
 use crate::routes::Step;
-use crate::ways::Net;
 
 /// z is cut here, either way.
 const CUT: f64 = 4.0;
@@ -17,6 +18,9 @@ const PANELS: usize = 16;
 pub(crate) const HALF_GRID: usize = 200;
 /// Places of the grid.
 pub(crate) const GRID: usize = 2 * HALF_GRID + 1;
+
+/// Of pi: what is less is lost in the last bit of every P that is handed on.
+const FADED: f64 = 1e-40;
 
 /// z at a place of the grid.
 pub(crate) fn z_at(place: usize) -> f64 {
@@ -100,18 +104,71 @@ impl Nodes {
 
     /// The mean over z of a chance given at the nodes. Four sums side by side: one alone
     /// would wait for each addition.
-    pub fn mean(&self, pi: &[f64]) -> f64 {
+    pub fn mean(&self, pi: &Told) -> f64 {
+        let faded = (pi.from[1] - self.grid) / 4;
         let (pi, weights) = (
-            pi[self.grid..].as_chunks::<4>().0,
+            pi.at[self.grid..].as_chunks::<4>().0,
             self.weights.as_chunks::<4>().0,
         );
         let mut sums = [0.0; 4];
-        for (pi, weights) in pi.iter().zip(weights) {
+        for (pi, weights) in pi.iter().zip(weights).skip(faded) {
             for ((sum, pi), weight) in sums.iter_mut().zip(pi).zip(weights) {
                 *sum += pi * weight;
             }
         }
         sums.iter().sum()
+    }
+
+    /// Where the grid ends, and where the quadrature does.
+    fn ends(&self) -> [usize; 2] {
+        [self.grid, self.grid + self.weights.len()]
+    }
+}
+
+/// A chance at the nodes, from the least z on at which it is wanted.
+///
+/// A longer reach makes every contact likelier, and every contact makes pi less: what is too
+/// little here is so at each lower z and after each further contact.
+#[derive(Clone, Debug)]
+pub(crate) struct Told {
+    /// At every node; told from `from` on.
+    pub at: Vec<f64>,
+    /// Where it begins on the grid, and where among the nodes of the quadrature.
+    pub from: [usize; 2],
+    /// At z = 0.
+    pub now: f64,
+}
+
+impl Told {
+    /// Told nowhere.
+    fn nowhere(nodes: &Nodes) -> Told {
+        let ends = nodes.ends();
+        Told {
+            at: vec![0.0; ends[1]],
+            from: ends,
+            now: 0.0,
+        }
+    }
+
+    /// Tells it from certain nodes on, p of a contact.
+    fn tell(&mut self, from: [usize; 2], chance: Chance, phi: Phi, per_rho: &[f64]) {
+        for (known, from) in self.from.iter_mut().zip(from) {
+            let more = from..(*known).max(from);
+            let (p, rest) = self.at[more.clone()].as_chunks_mut::<4>();
+            let (per_rho, rest_rho) = per_rho[more].as_chunks::<4>();
+            for (p, per_rho) in p.iter_mut().zip(per_rho) {
+                *p = chance.p_each(phi, *per_rho);
+            }
+            for (p, per_rho) in rest.iter_mut().zip(rest_rho) {
+                *p = chance.p(phi, *per_rho);
+            }
+            *known = from.min(*known);
+        }
+    }
+
+    /// The places of the grid on which it is told.
+    pub fn on_grid(&self, nodes: &Nodes) -> Range<usize> {
+        self.from[0]..nodes.grid
     }
 }
 
@@ -122,17 +179,26 @@ pub(crate) struct Chances<'a> {
     nodes: &'a Nodes,
     landings: &'a [f64],
     phi: Phi,
+    /// pi that is too little to be wanted, on the grid and for the mean.
+    little: [f64; 2],
     /// p at the nodes, by spacing and kind.
-    tables: Vec<Option<Vec<f64>>>,
+    tables: Vec<Option<Told>>,
     /// p at the greatest z, likewise.
     tops: Vec<Option<f64>>,
     /// The contacts of the route last asked, and the products up to each.
     contacts: Vec<usize>,
-    products: Vec<Vec<f64>>,
+    products: Vec<Told>,
 }
 
 impl<'a> Chances<'a> {
-    pub fn new(net: &'a Net, goer: &'a Goer, nodes: &'a Nodes, landings: &'a [f64]) -> Chances<'a> {
+    /// - `least`: pi that is wanted on the grid
+    pub fn new(
+        net: &'a Net,
+        goer: &'a Goer,
+        nodes: &'a Nodes,
+        landings: &'a [f64],
+        least: f64,
+    ) -> Chances<'a> {
         let tables = vec![None; net.spacings.len() * goer.kinds.len()];
         let phi = Phi::new();
         Chances {
@@ -141,6 +207,7 @@ impl<'a> Chances<'a> {
             nodes,
             landings,
             phi,
+            little: [least, FADED],
             tops: vec![None; tables.len()],
             tables,
             contacts: Vec::new(),
@@ -175,9 +242,9 @@ impl<'a> Chances<'a> {
         most
     }
 
-    /// The product of p up to each contact, at every node. Kept routes of one start share
+    /// The product of p up to each contact, where it is wanted. Kept routes of one start share
     /// long beginnings, and what is shared is not multiplied again.
-    pub fn products(&mut self, steps: &[Step]) -> &[Vec<f64>] {
+    pub fn products(&mut self, steps: &[Step]) -> &[Told] {
         let known = self.contacts.iter();
         let shared = steps
             .iter()
@@ -185,26 +252,44 @@ impl<'a> Chances<'a> {
             .take_while(|(step, known)| self.contact(step) == **known);
         let shared = shared.count();
         self.contacts.truncate(shared);
+        let ends = self.nodes.ends();
         for (done, step) in steps.iter().enumerate().skip(shared) {
             let number = self.contact(step);
             self.contacts.push(number);
-            if self.tables[number].is_none() {
-                self.tables[number] = Some(self.table(step));
-            }
-            let Some(p) = &self.tables[number] else {
-                continue;
-            };
             if self.products.len() == done {
-                self.products.push(vec![0.0; p.len()]);
+                self.products.push(Told::nowhere(self.nodes));
             }
+            let from = match done {
+                0 => [0, self.nodes.grid],
+                _ => self.products[done - 1].from,
+            };
+            let chance = self.chance(step);
+            let per_rho = &self.nodes.per_rho[self.goer.kind_of[step.line]];
+            let p = self.tables[number].get_or_insert_with(|| Told {
+                now: chance.p(self.phi, per_rho[self.nodes.grid / 2]),
+                ..Told::nowhere(self.nodes)
+            });
+            p.tell(from, chance, self.phi, per_rho);
+
             let (before, here) = self.products.split_at_mut(done);
-            match before.last() {
-                None => here[0].copy_from_slice(p),
-                Some(before) => {
-                    for ((product, before), p) in here[0].iter_mut().zip(before).zip(p) {
-                        *product = before * p;
+            let (before, here) = (before.last(), &mut here[0]);
+            here.now = before.map_or(1.0, |before| before.now) * p.now;
+            for (part, little) in self.little.into_iter().enumerate() {
+                let wanted = from[part]..ends[part];
+                let (here_at, p) = (&mut here.at[wanted.clone()], &p.at[wanted.clone()]);
+                match before {
+                    None => here_at.copy_from_slice(p),
+                    Some(before) => {
+                        let before = &before.at[wanted];
+                        for ((product, before), p) in here_at.iter_mut().zip(before).zip(p) {
+                            *product = before * p;
+                        }
                     }
                 }
+                // By fours, as the mean adds them up.
+                let fours = here_at.as_chunks::<4>().0.iter();
+                let less = fours.take_while(|four| four[3] < little).count();
+                here.from[part] = from[part] + 4 * less;
             }
         }
         &self.products[..steps.len()]
@@ -214,14 +299,5 @@ impl<'a> Chances<'a> {
         let kind = self.goer.kind_of[step.line];
         let spacing = &self.net.spacings[step.spacing];
         Chance::of(self.goer, &self.goer.kinds[kind], spacing, self.landings)
-    }
-
-    fn table(&self, step: &Step) -> Vec<f64> {
-        let kind = self.goer.kind_of[step.line];
-        let chance = self.chance(step);
-        self.nodes.per_rho[kind]
-            .iter()
-            .map(|per_rho| chance.p(self.phi, *per_rho))
-            .collect()
     }
 }

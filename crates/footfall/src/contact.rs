@@ -125,30 +125,68 @@ pub(crate) struct Chance {
 
 impl Chance {
     pub fn of(goer: &Goer, kind: &Kind, spacing: &Spacing, landings: &[f64]) -> Chance {
-        let model = goer.model;
-        let turned = 1.0 - model.g(kind.flight) * (1.0 - spacing.cos_phi) / 2.0;
-        let k = match spacing.cos_alpha {
-            Some(cos_alpha) if !kind.flight.sideways() => model.k(cos_alpha),
-            _ => 1.0,
-        };
-        let share = turned * k;
+        let (u, v) = clears(goer, kind, spacing);
         let a = landings.get(spacing.cell).copied().unwrap_or(0.0);
-        Chance {
-            u: model.nine_in_ten + share / model.w,
-            v: spacing.d / model.w,
-            q: kind.q,
-            a,
-        }
+        Chance { u, v, q: kind.q, a }
     }
 
     /// p, for the inverse of a reach.
     #[inline]
     pub fn p(&self, phi: Phi, per_rho: f64) -> f64 {
-        self.q * self.a * phi.at(self.u - self.v * per_rho)
+        self.p_each(phi, [per_rho])[0]
     }
 
-    /// log p, without underflow.
-    pub fn log_p(&self, rho: f64) -> f64 {
-        libm::log(self.q) + libm::log(self.a) + log_phi(self.u - self.v / rho)
+    /// p for the inverses of several reaches.
+    #[inline]
+    pub fn p_each<const N: usize>(&self, phi: Phi, per_rho: [f64; N]) -> [f64; N] {
+        phi.at(per_rho.map(|per_rho| self.u - self.v * per_rho))
+            .map(|clears| self.q * self.a * clears)
+    }
+}
+
+/// u and v of a [`Chance`].
+fn clears(goer: &Goer, kind: &Kind, spacing: &Spacing) -> (f64, f64) {
+    let model = goer.model;
+    let turned = 1.0 - model.g(kind.flight) * (1.0 - spacing.cos_phi) / 2.0;
+    let k = match spacing.cos_alpha {
+        Some(cos_alpha) if !kind.flight.sideways() => model.k(cos_alpha),
+        _ => 1.0,
+    };
+    let share = turned * k;
+    (model.nine_in_ten + share / model.w, spacing.d / model.w)
+}
+
+/// log p of a kind's contacts at z = 0, without underflow.
+pub(crate) struct LogP<'a> {
+    goer: &'a Goer<'a>,
+    kind: &'a Kind,
+    rho: f64,
+    /// log(q A), by cell that stands for a shape.
+    lands: Vec<f64>,
+}
+
+impl<'a> LogP<'a> {
+    pub fn of(goer: &'a Goer, kind: &'a Kind, landings: &[f64]) -> LogP<'a> {
+        let q = libm::log(kind.q);
+        // Most cells stand for no shape, and the logarithm of nought needs no reckoning.
+        let log = |a: &f64| {
+            if *a > 0.0 {
+                q + libm::log(*a)
+            } else {
+                f64::NEG_INFINITY
+            }
+        };
+        LogP {
+            goer,
+            kind,
+            rho: kind.reach.at(0.0, goer.model),
+            lands: landings.iter().map(log).collect(),
+        }
+    }
+
+    pub fn at(&self, spacing: &Spacing) -> f64 {
+        let (u, v) = clears(self.goer, self.kind, spacing);
+        let lands = self.lands.get(spacing.cell).copied();
+        lands.unwrap_or(f64::NEG_INFINITY) + log_phi(u - v / self.rho)
     }
 }

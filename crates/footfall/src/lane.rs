@@ -9,7 +9,7 @@ use marking::{Figure, Lane, LaneKind};
 use crate::contact::{Goer, Kind};
 use crate::figures::Model;
 use crate::gait::{Contact, Stand};
-use crate::routes::sideways;
+use crate::moves::sideways;
 
 /// Metres: a contact on the very end of a piece or lane still belongs to it.
 const ON: f64 = 1e-9;

@@ -2,9 +2,11 @@
 //!
 //! In at the door: a [`marking::Figure`], a [`children::Child`], a [`Gait`] and the [`Model`]
 //! that a ledger makes. Out: [`Footfall`], all that a plan records. One contact is
-//! `contact`, a cell's landing mass `landing`, the ways over a figure's cells `ways`, those of
-//! a large figure that matter to a child `near`, the kept routes `routes`, their chances over
-//! z `chance`, the verdict `verdict`, lanes `lane`, what tries are judged by `odds`.
+//! `contact`, a cell's landing mass `landing`, the ways over a figure's cells `ways`, every turn
+//! on them `net`, those of a large figure that matter to a child `near`, what a gait may do
+//! there `moves`, when a route may be where `reach`, the kept routes `routes`, their chances
+//! over z `chance`, the verdict `verdict`, the routes held against it `judged`, lanes `lane`,
+//! what tries are judged by `odds`.
 //!
 //! Invariants: nothing is looked up by family but the one rule that water parts the
 //! banks of a brook; a gait is a row of [`GAITS`]; the answer does not depend on the number of
@@ -15,11 +17,15 @@ mod chance;
 mod contact;
 mod figures;
 mod gait;
+mod judged;
 mod landing;
 mod lane;
+mod moves;
 mod near;
+mod net;
 mod normal;
 mod odds;
+mod reach;
 mod routes;
 mod shares;
 mod size;
@@ -34,7 +40,7 @@ pub use normal::gauss_legendre;
 pub use odds::{Odds, chance_now, grid, odds};
 pub use shares::{left_out, shares};
 pub use size::{Crowd, Range, size_for};
-pub use tread::{Activity, Curve, Footfall, Good, Route, class, tread};
+pub use tread::{Activity, Curve, Footfall, Good, Route, Turn, class, tread, turns};
 pub use verdict::Pitch;
 
 #[cfg(test)]

@@ -11,10 +11,11 @@
 
 use children::Side;
 
-use crate::contact::{Chance, Goer, Kind};
-use crate::gait::{Follow, Stand};
-use crate::routes::{greatest_logs, lands, stands, travels};
-use crate::ways::{Near, Net, Spacing, Ways};
+use crate::contact::{Goer, Kind, LogP};
+use crate::moves::{Class, Moves, stands, travels};
+use crate::net::Net;
+use crate::routes::greatest_logs;
+use crate::ways::{Near, Spacing, Ways};
 
 /// What routes may lose against the bound in the first attempt, in log p.
 const FIRST: f64 = 0.15;
@@ -69,11 +70,11 @@ struct Bound<'a> {
     ways: &'a Ways<'a>,
     goer: &'a Goer<'a>,
     foot: Option<Side>,
-    states: Vec<Stand>,
-    lines: Vec<Line>,
+    moves: Moves,
     /// The greatest log p of each travel after any other, kind by kind, nearest first.
     logs: Vec<Logs>,
-    /// `most[left][state][cell]`: the greatest log p of so many flights on, an end cell last.
+    /// `most[left][class][cell]`: the greatest log p of so many flights on from a state, an end
+    /// cell last; nothing where the cell does not take it.
     most: Vec<Vec<Vec<f64>>>,
 }
 
@@ -84,15 +85,6 @@ struct Logs {
     rest: Vec<f64>,
 }
 
-/// A line of the gait.
-struct Line {
-    after: usize,
-    then: usize,
-    kind: usize,
-    /// Whether it may land on each cell.
-    lands: Vec<bool>,
-}
-
 impl<'a> Bound<'a> {
     fn of(
         ways: &'a Ways<'a>,
@@ -100,42 +92,26 @@ impl<'a> Bound<'a> {
         foot: Option<Side>,
         landings: &[f64],
     ) -> Bound<'a> {
-        let follows = goer.gait.follows;
         let cells = &ways.figure.cells;
-        let mut states: Vec<Stand> = follows
-            .iter()
-            .flat_map(|follow| [follow.after, follow.then])
-            .collect();
-        states.sort_unstable();
-        states.dedup();
-        let place = |state: Stand| states.partition_point(|other| *other < state);
-        let line = |(follow, kind): (&Follow, &usize)| Line {
-            after: place(follow.after),
-            then: place(follow.then),
-            kind: *kind,
-            lands: cells
-                .iter()
-                .map(|cell| lands(goer, follow, foot, cell))
-                .collect(),
+        let moves = Moves::of(ways.figure, goer, foot);
+        let ends = |class: &Class| {
+            let ends = std::iter::zip(cells, &class.takes);
+            ends.map(|(cell, takes)| {
+                if *takes && cell.end && class.done {
+                    0.0
+                } else {
+                    f64::NEG_INFINITY
+                }
+            })
+            .collect()
         };
-        let lines = std::iter::zip(follows, &goer.kind_of).map(line).collect();
         let mut bound = Bound {
             ways,
             goer,
             foot,
-            lines,
             logs: logs(ways, goer, landings),
-            most: vec![
-                states
-                    .iter()
-                    .map(|state| {
-                        let ends = |cell: &marking::Cell| cell.end && state.phase >= goer.gait.done;
-                        let log = |end| if end { 0.0 } else { f64::NEG_INFINITY };
-                        cells.iter().map(|cell| log(ends(cell))).collect()
-                    })
-                    .collect(),
-            ],
-            states,
+            most: vec![moves.classes.iter().map(ends).collect()],
+            moves,
         };
         for left in 1..=goer.model.longest {
             let layer = bound.layer(&bound.most[left - 1]);
@@ -148,25 +124,48 @@ impl<'a> Bound<'a> {
     }
 
     fn layer(&self, later: &[Vec<f64>]) -> Vec<Vec<f64>> {
-        let cells = self.ways.figure.cells.len();
-        let mut layer = vec![vec![f64::NEG_INFINITY; cells]; self.states.len()];
-        for line in &self.lines {
-            let (later, top) = line.later(later);
-            let logs = &self.logs[line.kind];
-            for (cell, most) in layer[line.after].iter_mut().enumerate() {
-                for place in self.ways.out(cell) {
-                    // Those farther away cannot do more.
-                    if logs.rest[place] + top <= *most {
-                        break;
+        let tops: Vec<f64> = later.iter().map(|later| top(later)).collect();
+        let classes = &self.moves.classes;
+        let mut layer: Vec<Vec<f64>> = Vec::with_capacity(classes.len());
+        for (number, class) in classes.iter().enumerate() {
+            if class.like < number {
+                layer.push(layer[class.like].clone());
+                continue;
+            }
+            let mut alike = classes.iter().filter(|other| other.like == number);
+            let landed = alike.any(|class| class.landed);
+            let mut here = vec![f64::NEG_INFINITY; class.takes.len()];
+            for next in &class.moves {
+                let (later, top) = (&later[next.then], tops[next.then]);
+                for (cell, most) in here.iter_mut().enumerate() {
+                    let asked = landed || self.ways.figure.cells[cell].start;
+                    if !(asked && class.takes[cell]) {
+                        continue;
                     }
-                    let log = logs.of[place] + later[self.ways.nearest[place].to];
-                    if log > *most {
-                        *most = log;
+                    for (near, log, rest) in self.out(next.kind, cell) {
+                        // Those farther away cannot do more.
+                        if rest + top <= *most {
+                            break;
+                        }
+                        let log = log + later[near.to as usize];
+                        if log > *most {
+                            *most = log;
+                        }
                     }
                 }
             }
+            layer.push(here);
         }
         layer
+    }
+
+    /// The travels out of a cell, nearest first: with log p, and the greatest from there on.
+    fn out(&self, kind: usize, cell: usize) -> impl Iterator<Item = (&Near, f64, f64)> {
+        let (out, logs) = (self.ways.out(cell), &self.logs[kind]);
+        let near = self.ways.nearest[out.clone()].iter();
+        let logs = std::iter::zip(&logs.of[out.clone()], &logs.rest[out]);
+        near.zip(logs)
+            .map(|(near, (log, rest))| (near, *log, *rest))
     }
 
     /// The starts and numbers of flights that the bound leaves a route.
@@ -177,14 +176,11 @@ impl<'a> Bound<'a> {
             (1..self.most.len())
                 .filter(move |n| {
                     stands(self.goer, cell, self.foot)
-                        .any(|state| self.most[*n][self.place(state)][start] > f64::NEG_INFINITY)
+                        .map(|state| self.most[*n][self.moves.class(state)][start])
+                        .any(|log| log > f64::NEG_INFINITY)
                 })
                 .map(move |n| (start, n))
         })
-    }
-
-    fn place(&self, state: Stand) -> usize {
-        self.states.partition_point(|other| *other < state)
     }
 
     /// The travels that may be on a route of at least this log p.
@@ -193,44 +189,47 @@ impl<'a> Bound<'a> {
     fn live(&self, least: impl Fn(usize, usize, f64) -> f64) -> Vec<bool> {
         let cells = &self.ways.figure.cells;
         let mut live = vec![false; self.ways.travels.len()];
-        // By state and cell: what may still be lost.
-        let nowhere = vec![vec![f64::NEG_INFINITY; cells.len()]; self.states.len()];
+        // By class and cell: what may still be lost.
+        let nowhere = vec![vec![f64::NEG_INFINITY; cells.len()]; self.moves.classes.len()];
         let mut here = nowhere.clone();
         for left in (1..self.most.len()).rev() {
             for (start, cell) in cells.iter().enumerate().filter(|(_, cell)| cell.start) {
-                let places = || stands(self.goer, cell, self.foot).map(|state| self.place(state));
-                let most = places()
-                    .map(|state| self.most[left][state][start])
+                let classes =
+                    || stands(self.goer, cell, self.foot).map(|state| self.moves.class(state));
+                let most = classes()
+                    .map(|class| self.most[left][class][start])
                     .fold(f64::NEG_INFINITY, f64::max);
                 if most == f64::NEG_INFINITY {
                     continue;
                 }
                 let least = least(start, left, most);
-                for state in places() {
-                    let loss = self.most[left][state][start] - least;
-                    here[state][start] = here[state][start].max(loss);
+                for class in classes() {
+                    let loss = self.most[left][class][start] - least;
+                    here[class][start] = here[class][start].max(loss);
                 }
             }
             let mut there = nowhere.clone();
-            for line in &self.lines {
-                let (later, top) = line.later(&self.most[left - 1]);
-                let logs = &self.logs[line.kind];
-                let there = &mut there[line.then];
-                for (cell, loss) in here[line.after].iter().enumerate() {
-                    if *loss < 0.0 {
-                        continue;
-                    }
-                    let spare = loss - self.most[left][line.after][cell];
-                    for place in self.ways.out(cell) {
-                        if spare + (logs.rest[place] + top) < 0.0 {
-                            break;
+            let tops: Vec<f64> = self.most[left - 1].iter().map(|later| top(later)).collect();
+            for (number, class) in self.moves.classes.iter().enumerate() {
+                for next in &class.moves {
+                    let (later, top) = (&self.most[left - 1][next.then], tops[next.then]);
+                    let there = &mut there[next.then];
+                    for (cell, loss) in here[number].iter().enumerate() {
+                        if *loss < 0.0 {
+                            continue;
                         }
-                        let Near { travel, to, .. } = self.ways.nearest[place];
-                        let loss = spare + (logs.of[place] + later[to]);
-                        if loss >= 0.0 {
-                            live[travel] = true;
-                            if loss > there[to] {
-                                there[to] = loss;
+                        let spare = loss - self.most[left][number][cell];
+                        for (near, log, rest) in self.out(next.kind, cell) {
+                            if spare + (rest + top) < 0.0 {
+                                break;
+                            }
+                            let to = near.to as usize;
+                            let loss = spare + (log + later[to]);
+                            if loss >= 0.0 {
+                                live[near.travel as usize] = true;
+                                if loss > there[to] {
+                                    there[to] = loss;
+                                }
                             }
                         }
                     }
@@ -242,26 +241,20 @@ impl<'a> Bound<'a> {
     }
 }
 
-impl Line {
-    /// What follows on each cell, ruled out where the line may not land, and the greatest of it.
-    fn later(&self, layer: &[Vec<f64>]) -> (Vec<f64>, f64) {
-        let later: Vec<f64> = std::iter::zip(&layer[self.then], &self.lands)
-            .map(|(log, lands)| if *lands { *log } else { f64::NEG_INFINITY })
-            .collect();
-        let top = later.iter().copied().fold(f64::NEG_INFINITY, f64::max);
-        (later, top)
-    }
+/// The greatest log of a layer.
+fn top(layer: &[f64]) -> f64 {
+    layer.iter().copied().fold(f64::NEG_INFINITY, f64::max)
 }
 
 /// The greatest log p of each travel after any other, kind by kind.
 fn logs(ways: &Ways, goer: &Goer, landings: &[f64]) -> Vec<Logs> {
     let of_kind = |kind: &Kind| {
-        let rho = kind.reach.at(0.0, goer.model);
+        let log_p = LogP::of(goer, kind, landings);
         let log = |spacing: &Spacing| {
             if !travels(goer, spacing.cos_alpha) {
                 return f64::NEG_INFINITY;
             }
-            let straight = Chance::of(goer, kind, spacing, landings).log_p(rho);
+            let straight = log_p.at(spacing);
             // No figure of the ledger makes a turn a help, but a project's own might.
             if goer.model.g(kind.flight) >= 0.0 {
                 return straight;
@@ -270,19 +263,16 @@ fn logs(ways: &Ways, goer: &Goer, landings: &[f64]) -> Vec<Logs> {
                 cos_phi: -1.0,
                 ..spacing.clone()
             };
-            straight.max(Chance::of(goer, kind, &about, landings).log_p(rho))
+            straight.max(log_p.at(&about))
         };
         let of_spacing: Vec<f64> = ways.firsts.iter().map(log).collect();
-        let of: Vec<f64> = ways
-            .nearest
-            .iter()
-            .map(|near| of_spacing[near.first])
-            .collect();
+        let near = ways.nearest.iter();
+        let of: Vec<f64> = near.map(|near| of_spacing[near.first as usize]).collect();
         let mut rest = of.clone();
         for cell in 0..ways.figure.cells.len() {
             let mut most = f64::NEG_INFINITY;
             for rest in rest[ways.out(cell)].iter_mut().rev() {
-                most = most.max(*rest);
+                most = if *rest > most { *rest } else { most };
                 *rest = most;
             }
         }

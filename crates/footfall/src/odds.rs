@@ -7,8 +7,8 @@ use crate::chance::{Chances, GRID, HALF_GRID, Nodes, z_at};
 use crate::contact::{Goer, landings};
 use crate::figures::Model;
 use crate::gait::Gait;
+use crate::judged::{Path, route_taken};
 use crate::lane::treads;
-use crate::tread::{Path, route_taken};
 use crate::ways::Ways;
 
 /// pi(z, q) = clears(z) q^contacts of one route, q being the steadiness of the gait's own
@@ -65,8 +65,8 @@ pub fn odds(
         }
         match (&taken.path, taken.lane) {
             (Path::Cells(steps), _) => {
-                let mut chances = Chances::new(&net, &goer, &nodes, &landings);
-                Some(chances.products(steps).last()?[..nodes.grid].to_vec())
+                let mut chances = Chances::new(&net, &goer, &nodes, &landings, 0.0);
+                Some(chances.products(steps).last()?.at[..nodes.grid].to_vec())
             }
             (Path::Lane(_), lane) => {
                 let (_, treads) = treads(figure, figure.lanes.get(lane?)?, &goer, foot)?;

@@ -3,12 +3,15 @@
 //! A shortest path in the product of (cell before, cell, contact state), by dynamic
 //! programming from the end: exact, because a contact's chance depends on no more than that.
 
-use children::Side;
-use marking::{Cell, Takes};
+use std::borrow::Cow;
 
-use crate::contact::{Chance, Goer};
-use crate::gait::{Contact, Follow, Stand};
-use crate::ways::Net;
+use children::Side;
+
+use crate::contact::{Goer, LogP};
+use crate::gait::{Contact, Stand};
+use crate::moves::{Move, Moves, stands, travels};
+use crate::net::{Edge, LANES, Net};
+use crate::reach::Fewest;
 
 /// Routes whose log p differ by less than this are equally likely.
 const TIE: f64 = 1e-12;
@@ -71,7 +74,7 @@ pub(crate) fn greatest_logs(
                 logs.map(|state| search.from(start, state, layer))
                     .fold(f64::NEG_INFINITY, f64::max)
             };
-            (start, onward.iter().map(|layer| most(layer)).collect())
+            (start, onward.iter().map(most).collect())
         })
         .collect()
 }
@@ -81,39 +84,20 @@ fn starts(net: &Net) -> impl Iterator<Item = usize> {
     cells.filter(|(_, cell)| cell.start).map(|(start, _)| start)
 }
 
-/// How a child may stand on a start cell.
-pub(crate) fn stands(goer: &Goer, cell: &Cell, foot: Option<Side>) -> impl Iterator<Item = Stand> {
-    let gait = &goer.gait;
-    gait.starts(cell.run_up)
-        .filter(move |state| gait.stands(*state, foot))
-        .filter(|state| gait.wheels || takes(cell, state.contact))
-}
-
-/// Whether a line of the gait may land on a cell, however it is reached.
-pub(crate) fn lands(goer: &Goer, follow: &Follow, foot: Option<Side>, cell: &Cell) -> bool {
-    let gait = &goer.gait;
-    (gait.wheels || takes(cell, follow.then.contact)) && gait.lands(follow, foot)
-}
-
-/// Whether the gait may travel so against the facing.
-pub(crate) fn travels(goer: &Goer, cos_alpha: Option<f64>) -> bool {
-    match cos_alpha {
-        Some(cos_alpha) if goer.gait.across => sideways(cos_alpha, goer),
-        _ => true,
-    }
-}
+/// The greatest log p of what follows each edge: by the class of the state in which it lands.
+type Layer = Vec<Vec<f64>>;
 
 struct Search<'a> {
     net: &'a Net<'a>,
     goer: &'a Goer<'a>,
     foot: Option<Side>,
+    moves: Moves,
+    fewest: Fewest,
     /// log p of each edge's contact as a route's first, kind by kind.
     first: Vec<Vec<f64>>,
     /// The same in the order of the net's turns; straight back and what wheels cannot turn
     /// are ruled out.
-    after: Vec<Vec<f64>>,
-    /// For each line and edge: whether the gait may land so on that cell.
-    lands: Vec<Vec<bool>>,
+    after: Vec<Vec<[f64; LANES]>>,
 }
 
 impl<'a> Search<'a> {
@@ -122,81 +106,79 @@ impl<'a> Search<'a> {
             .kinds
             .iter()
             .map(|kind| {
-                let rho = kind.reach.at(0.0, goer.model);
-                let log_p = |spacing| Chance::of(goer, kind, spacing, landings).log_p(rho);
-                net.spacings.iter().map(log_p).collect()
+                let log_p = LogP::of(goer, kind, landings);
+                net.spacings
+                    .iter()
+                    .map(|spacing| log_p.at(spacing))
+                    .collect()
             })
             .collect();
-        let mut turns: Vec<Option<usize>> = (0..net.turns()).map(|place| net.turn(place)).collect();
+        let mut turns = Cow::Borrowed(&net.turns);
+        if goer.gait.across {
+            rule_out_travel(net, goer, turns.to_mut());
+        }
         if goer.gait.wheels {
-            rule_out_tight_turns(net, goer, &mut turns);
+            rule_out_tight_turns(net, goer, turns.to_mut());
         }
         let after = log_p
             .iter()
             .map(|log_p| {
-                turns
-                    .iter()
-                    .map(|turn| turn.map_or(f64::NEG_INFINITY, |t| log_p[t]))
-                    .collect()
+                let log = |turn: Option<u32>| turn.map_or(f64::NEG_INFINITY, |t| log_p[t as usize]);
+                turns.iter().map(|lanes| lanes.map(log)).collect()
             })
             .collect();
+        let log = |log_p: &[f64], edge: &Edge| {
+            if travels(goer, net.spacings[edge.first].cos_alpha) {
+                log_p[edge.first]
+            } else {
+                f64::NEG_INFINITY
+            }
+        };
         let first = log_p
             .iter()
-            .map(|log_p| net.edges.iter().map(|edge| log_p[edge.first]).collect())
+            .map(|log_p| net.edges.iter().map(|edge| log(log_p, edge)).collect())
             .collect();
-        let lands = goer
-            .gait
-            .follows
-            .iter()
-            .map(|follow| {
-                net.edges
-                    .iter()
-                    .map(|edge| {
-                        travels(goer, net.spacings[edge.first].cos_alpha)
-                            && lands(goer, follow, foot, &net.figure.cells[edge.to])
-                    })
-                    .collect()
-            })
-            .collect();
+        let moves = Moves::of(net.figure, goer, foot);
         Search {
             net,
             goer,
             foot,
+            fewest: Fewest::of(net, goer, foot, &moves),
+            moves,
             first,
             after,
-            lands,
         }
     }
 
-    /// `onward()[left][line][edge]`: the greatest log p of what follows the landing of that
-    /// line over that edge, with `left` flights still to come and an end cell last.
-    fn onward(&self, longest: usize) -> Vec<Vec<Vec<f64>>> {
-        let (net, gait) = (self.net, &self.goer.gait);
-        let ends = gait
-            .follows
-            .iter()
-            .zip(&self.lands)
-            .map(|(follow, lands)| {
-                net.edges
-                    .iter()
-                    .zip(lands)
-                    .map(|(edge, lands)| {
-                        let end = net.figure.cells[edge.to].end && follow.then.phase >= gait.done;
-                        if end && *lands {
-                            0.0
-                        } else {
-                            f64::NEG_INFINITY
-                        }
-                    })
-                    .collect()
-            })
-            .collect();
-        let mut layers: Vec<Vec<Vec<f64>>> = vec![ends];
+    /// `onward()[left][class][edge]`: the greatest log p of what follows a landing in that
+    /// class over that edge, with `left` flights still to come and an end cell last.
+    fn onward(&self, longest: usize) -> Vec<Layer> {
+        let net = self.net;
+        let classes = 0..self.moves.classes.len();
+        let ends = |class: usize| {
+            net.edges
+                .iter()
+                .map(|edge| {
+                    if self.fewest.may(class, edge.to, 0, longest) {
+                        0.0
+                    } else {
+                        f64::NEG_INFINITY
+                    }
+                })
+                .collect()
+        };
+        let mut layers: Vec<Layer> = vec![classes.clone().map(ends).collect()];
         for left in 1..longest {
             let later = &layers[left - 1];
-            let layer: Vec<Vec<f64>> = (0..gait.follows.len())
-                .map(|line| self.layer(line, later))
-                .collect();
+            let mut layer: Layer = Vec::with_capacity(classes.len());
+            for class in classes.clone() {
+                let like = self.moves.classes[class].like;
+                layer.push(if like < class {
+                    layer[like].clone()
+                } else {
+                    self.layer(class, left, longest, later)
+                });
+            }
             // Nothing can be lengthened any more.
             if layer.iter().flatten().all(|log| *log == f64::NEG_INFINITY) {
                 break;
@@ -206,19 +188,29 @@ impl<'a> Search<'a> {
         layers
     }
 
-    fn layer(&self, line: usize, later: &[Vec<f64>]) -> Vec<f64> {
-        let follows = self.goer.gait.follows;
-        let state = follows[line].then;
-        let mut layer = vec![f64::NEG_INFINITY; self.net.edges.len()];
-        for next in self.lines(state) {
-            for (number, (edge, best)) in self.net.edges.iter().zip(&mut layer).enumerate() {
-                let later = self.later(next, edge.to, later);
-                *best = best.max(greatest(self.here(next, edge.to, Some(number)), later));
-            }
-        }
-        for (best, lands) in layer.iter_mut().zip(&self.lands[line]) {
-            if !lands {
-                *best = f64::NEG_INFINITY;
+    /// The edges into a cell go side by side: none waits for the greatest of another.
+    fn layer(&self, class: usize, left: usize, longest: usize, later: &Layer) -> Vec<f64> {
+        let (net, classes) = (self.net, &self.moves.classes);
+        let alike = || (0..classes.len()).filter(|other| classes[*other].like == class);
+        let may = |cell| alike().any(|class| self.fewest.may(class, cell, left, longest));
+        let mut layer = vec![f64::NEG_INFINITY; net.edges.len()];
+        for cell in (0..net.figure.cells.len()).filter(|cell| may(*cell)) {
+            let out = net.out(cell);
+            for (edges, turns) in net.abreast(cell) {
+                let mut best = [f64::NEG_INFINITY; LANES];
+                for next in &classes[class].moves {
+                    let here = &self.after[next.kind][turns.clone()];
+                    let later = &later[next.then][out.clone()];
+                    for (here, later) in std::iter::zip(here, later) {
+                        for (best, here) in best.iter_mut().zip(here) {
+                            let log = here + later;
+                            *best = if log > *best { log } else { *best };
+                        }
+                    }
+                }
+                for (edge, best) in std::iter::zip(edges, best) {
+                    layer[*edge] = best;
+                }
             }
         }
         layer
@@ -226,7 +218,7 @@ impl<'a> Search<'a> {
 
     /// The most likely route of as many flights as there are layers. Among equally likely
     /// ones, contact by contact: the right foot first, then the smallest cell.
-    fn best(&self, start: usize, onward: &[Vec<Vec<f64>>]) -> Option<Found> {
+    fn best(&self, start: usize, onward: &[Layer]) -> Option<Found> {
         let gait = &self.goer.gait;
         let cell = &self.net.figure.cells[start];
         let stands: Vec<Stand> = stands(self.goer, cell, self.foot).collect();
@@ -249,33 +241,30 @@ impl<'a> Search<'a> {
         let (mut state, mut here, mut edge) = (stand, start, None);
         let mut steps = Vec::with_capacity(onward.len());
         for layer in onward.iter().rev() {
-            let chosen = self.lines(state).filter_map(|line| {
-                let logs = self
-                    .here(line, here, edge)
-                    .iter()
-                    .zip(self.later(line, here, layer));
+            let lines = gait.follows.iter().enumerate();
+            let lines = lines.filter(|(_, follow)| follow.after == state);
+            let chosen = lines.filter_map(|(line, follow)| {
+                if !gait.lands(follow, self.foot) {
+                    return None;
+                }
+                let next = Move {
+                    kind: self.goer.kind_of[line],
+                    then: self.moves.class(follow.then),
+                };
                 // The followers come in the order of their cells.
-                let (k, log) = logs
-                    .map(|(here, later)| here + later)
+                let (k, log) = self
+                    .logs(next, here, edge, layer)
                     .enumerate()
                     .find(|(_, log)| most - log <= tie)?;
-                let next = self.net.out(here).start + k;
-                Some((
-                    gait.follows[line].then,
-                    self.net.edges[next].to,
-                    line,
-                    next,
-                    k,
-                    log,
-                ))
+                let edge = self.net.out(here).start + k;
+                let to = self.net.edges[edge].to;
+                Some((follow.then, to, line, edge, k, log, layer[next.then][edge]))
             });
-            let (then, to, line, next, k, log) =
+            let (then, to, line, next, k, log, later) =
                 chosen.min_by_key(|(then, to, ..)| (*then, *to))?;
             let spacing = match edge {
                 None => self.net.edges[next].first,
-                Some(edge) => self
-                    .net
-                    .turn(self.net.after(&self.net.edges[edge]).start + k)?,
+                Some(edge) => self.net.turn(edge, k)?,
             };
             steps.push(Step {
                 edge: next,
@@ -283,7 +272,7 @@ impl<'a> Search<'a> {
                 line,
             });
             tie -= most - log;
-            most = layer[line][next];
+            most = later;
             (state, here, edge) = (then, to, Some(next));
         }
         Some(Found {
@@ -295,93 +284,64 @@ impl<'a> Search<'a> {
 
     /// The greatest log p of a route from a start and a stand, with that layer after its first
     /// flight.
-    fn from(&self, start: usize, state: Stand, layer: &[Vec<f64>]) -> f64 {
-        self.lines(state)
-            .map(|line| greatest(self.here(line, start, None), self.later(line, start, layer)))
+    fn from(&self, start: usize, state: Stand, layer: &Layer) -> f64 {
+        let moves = self.moves.after(state).iter();
+        moves
+            .flat_map(|next| self.logs(*next, start, None, layer))
             .fold(f64::NEG_INFINITY, f64::max)
     }
 
-    /// The lines of the gait that may follow a state.
-    fn lines(&self, state: Stand) -> impl Iterator<Item = usize> + '_ {
-        let follows = self.goer.gait.follows;
-        (0..follows.len()).filter(move |line| follows[*line].after == state)
-    }
-
-    /// log p of a line's contact over each edge out of a cell, after an edge or first.
-    fn here(&self, line: usize, cell: usize, edge: Option<usize>) -> &[f64] {
-        let kind = self.goer.kind_of[line];
-        match edge {
-            None => &self.first[kind][self.net.out(cell)],
-            Some(edge) => &self.after[kind][self.net.after(&self.net.edges[edge])],
-        }
-    }
-
-    /// The greatest log p of what follows over each of these edges.
-    fn later<'b>(&self, line: usize, cell: usize, layer: &'b [Vec<f64>]) -> &'b [f64] {
-        &layer[line][self.net.out(cell)]
-    }
-}
-
-/// The greatest sum of two logs. Lanes do not wait for each other; which is greatest does not
-/// hang on the order.
-fn greatest(here: &[f64], later: &[f64]) -> f64 {
-    const LANES: usize = 4;
-    let take = |best: &mut f64, here: &f64, later: &f64| {
-        let log = here + later;
-        *best = if log > *best { log } else { *best };
-    };
-    if here.len() < LANES {
-        let mut best = f64::NEG_INFINITY;
-        for (here, later) in std::iter::zip(here, later) {
-            take(&mut best, here, later);
-        }
-        return best;
-    }
-    let mut best = [f64::NEG_INFINITY; LANES];
-    let (here, later) = (here.chunks_exact(LANES), later.chunks_exact(LANES));
-    let rest = std::iter::zip(here.remainder(), later.remainder());
-    for (here, later) in std::iter::zip(here, later) {
-        for ((best, here), later) in best.iter_mut().zip(here).zip(later) {
-            take(best, here, later);
-        }
-    }
-    for (best, (here, later)) in best.iter_mut().zip(rest) {
-        take(best, here, later);
-    }
-    best.into_iter().fold(f64::NEG_INFINITY, f64::max)
-}
-
-/// Whether a cell takes a contact.
-fn takes(cell: &Cell, contact: Contact) -> bool {
-    match cell.takes {
-        Takes::One => contact != Contact::B,
-        Takes::Both => contact == Contact::B,
-        Takes::Either => true,
-        Takes::Left => contact == Contact::L,
-        Takes::Right => contact == Contact::R,
+    /// The greatest log p of a route that goes on by a move over each edge out of a cell, after
+    /// an edge or first.
+    fn logs<'b>(
+        &'b self,
+        next: Move,
+        cell: usize,
+        edge: Option<usize>,
+        layer: &'b Layer,
+    ) -> impl Iterator<Item = f64> + 'b {
+        let out = self.net.out(cell);
+        let later = &layer[next.then][out.clone()];
+        let here = move |k: usize| match edge {
+            None => self.first[next.kind][out.start + k],
+            Some(edge) => {
+                let (turns, lane) = self.net.lane(edge);
+                self.after[next.kind][turns + k][lane]
+            }
+        };
+        later
+            .iter()
+            .enumerate()
+            .map(move |(k, later)| here(k) + later)
     }
 }
 
-/// Whether travel is across the facing.
-pub(crate) fn sideways(cos_alpha: f64, goer: &Goer) -> bool {
-    // A row square to the facing, or right on the limit, must not hang on a last bit.
-    const SAME: f64 = 1e-9;
-    let [most, least] = goer.model.sideways;
-    cos_alpha <= most + SAME && cos_alpha >= least - SAME
+/// A gait that goes sideways rules out travel that does not.
+fn rule_out_travel(net: &Net, goer: &Goer, turns: &mut [[Option<u32>; LANES]]) {
+    for number in 0..net.edges.len() {
+        let (start, lane) = net.lane(number);
+        let out = &net.edges[net.out(net.edges[number].to)];
+        for (k, next) in out.iter().enumerate() {
+            if !travels(goer, net.spacings[next.first].cos_alpha) {
+                turns[start + k][lane] = None;
+            }
+        }
+    }
 }
 
 /// Wheels turn on an arc that touches both displacements, and its ends must lie within half
 /// of each: radius x tan(phi/2) <= half the shorter.
-fn rule_out_tight_turns(net: &Net, goer: &Goer, turns: &mut [Option<usize>]) {
-    for edge in &net.edges {
+fn rule_out_tight_turns(net: &Net, goer: &Goer, turns: &mut [[Option<u32>; LANES]]) {
+    for (number, edge) in net.edges.iter().enumerate() {
         let before = net.spacings[edge.first].d;
-        for place in net.after(edge) {
-            let Some(spacing) = turns[place].map(|turn| &net.spacings[turn]) else {
+        let (start, lane) = net.lane(number);
+        for turns in &mut turns[start..start + net.out(edge.to).len()] {
+            let Some(spacing) = turns[lane].map(|turn| &net.spacings[turn as usize]) else {
                 continue;
             };
             let half = libm::sqrt((1.0 - spacing.cos_phi) / (1.0 + spacing.cos_phi));
             if goer.model.wheels_turn * half > before.min(spacing.d) / 2.0 + 1e-9 {
-                turns[place] = None;
+                turns[lane] = None;
             }
         }
     }

@@ -8,7 +8,8 @@ use rayon::prelude::*;
 
 use crate::contact::Masses;
 use crate::figures::Model;
-use crate::tread::{Activity, pitch};
+use crate::judged::pitch;
+use crate::tread::Activity;
 use crate::ways::Ways;
 
 /// Where the ranges hold no more figures than this, all of them are held.

@@ -1,22 +1,16 @@
 //! What comes out: routes, shares, the chosen route, practice and time.
 
-use std::collections::{BTreeMap, BTreeSet};
-
 use children::{Child, Side, Skill};
-use marking::{Figure, Lane};
+use marking::Figure;
 use rayon::prelude::*;
 
-use crate::chance::{Chances, GRID, HALF_GRID, Nodes, WEIGHTS};
+use crate::chance::{HALF_GRID, Nodes};
 use crate::contact::{Goer, landings};
 use crate::figures::Model;
-use crate::gait::{Contact, Gait, practice};
-use crate::lane::{Tread, treads};
-use crate::routes::{Found, Step, routes};
-use crate::verdict::{Pitch, Verdict};
-use crate::ways::{Net, Ways};
-
-/// A stretch that is the least but for the last bit is the least.
-const SAME_STRETCH: f64 = 1e-12;
+use crate::gait::{Contact, Gait};
+use crate::judged::{Judged, longest_heeded};
+use crate::verdict::Pitch;
+use crate::ways::Ways;
 
 /// A kept route.
 #[derive(Clone, Debug, PartialEq)]
@@ -88,19 +82,58 @@ pub struct Footfall {
     pub curves: Vec<Curve>,
 }
 
-impl Footfall {
+/// What a turn on a figure in one gait gives a child: all of a [`Footfall`] that a choice of
+/// figures asks for, and sooner told.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Turn {
+    /// The shares well pitched, too easy and out of reach.
+    pub pitch: Pitch,
+    /// Seconds of one pass; `None` where the child is never well pitched.
+    pub pass_s: Option<f64>,
+    /// Seconds to walk back.
+    pub walk_back_s: Option<f64>,
+    /// Expected good contacts over z, by skill and foot.
+    pub curves: Vec<Curve>,
+}
+
+impl Curve {
     /// e: the mean over z of well pitched(z) x min(1, c(z)/full), with `full` the good
     /// contacts of a turn that count as full practice (turn x par / 60).
-    pub fn practice(&self, skill: Skill, foot: Option<Side>, full: f64) -> f64 {
-        let curve = self
-            .curves
-            .iter()
-            .find(|curve| (curve.skill, curve.foot) == (skill, foot));
+    pub fn practice(&self, full: f64) -> f64 {
         let share = |(weight, contacts): &(f64, f64)| weight * (contacts / full).min(1.0);
-        let e = curve.map_or(0.0, |curve| curve.contacts.iter().map(share).sum());
+        let e: f64 = self.contacts.iter().map(share).sum();
         if full > 0.0 { millionth(e) } else { 0.0 }
     }
+}
 
+impl Turn {
+    fn rounded(mut self) -> Turn {
+        self.pitch = self.pitch.rounded();
+        self.pass_s = self.pass_s.map(millionth);
+        self.walk_back_s = self.walk_back_s.map(millionth);
+        self
+    }
+}
+
+impl Pitch {
+    /// Nobody comes to the end.
+    const OUT_OF_REACH: Pitch = Pitch {
+        well: 0.0,
+        easy: 0.0,
+        hard: 1.0,
+    };
+
+    fn rounded(self) -> Pitch {
+        let Pitch { well, easy, hard } = self;
+        Pitch {
+            well: millionth(well),
+            easy: millionth(easy),
+            hard: millionth(hard),
+        }
+    }
+}
+
+impl Footfall {
     /// As handed on: probabilities, metres and seconds to 1e-6.
     fn rounded(mut self) -> Footfall {
         for route in &mut self.routes {
@@ -108,12 +141,7 @@ impl Footfall {
             route.p = millionth(route.p);
             route.pi_0 = millionth(route.pi_0);
         }
-        let Pitch { well, easy, hard } = self.pitch;
-        self.pitch = Pitch {
-            well: millionth(well),
-            easy: millionth(easy),
-            hard: millionth(hard),
-        };
+        self.pitch = self.pitch.rounded();
         for good in &mut self.good_contacts {
             good.contacts = millionth(good.contacts);
         }
@@ -196,24 +224,76 @@ pub fn class(
         .collect()
 }
 
-/// A found route of either kind.
-pub(crate) enum Path {
-    /// On cells.
-    Cells(Vec<Step>),
-    /// Along a lane.
-    Lane(Vec<Tread>),
+/// What a turn on a figure gives each child, by activity, then child, rounded to 1e-6: as
+/// [`class`] tells it, without the routes and their P.
+pub fn turns(
+    figure: &Figure,
+    children: &[Child],
+    activities: &[Activity],
+    model: &Model,
+) -> Vec<Vec<Turn>> {
+    let ways = &Ways::of(figure, model);
+    let of_child = |child: &Child| -> Vec<Turn> {
+        let landings = landings(ways, child);
+        let activities = activities.iter();
+        activities
+            .map(|Activity { gait, foot }| turn(ways, child, gait, *foot, &landings, model))
+            .map(Turn::rounded)
+            .collect()
+    };
+    let by_child: Vec<Vec<Turn>> = children.par_iter().map(of_child).collect();
+    let mut by_activity: Vec<Vec<Turn>> = activities.iter().map(|_| Vec::new()).collect();
+    for turns in by_child {
+        for (list, turn) in by_activity.iter_mut().zip(turns) {
+            list.push(turn);
+        }
+    }
+    by_activity
 }
 
-/// The routes of a child on a figure, and the verdict over them.
-struct Judged<'a> {
-    paths: Vec<Path>,
-    routes: Vec<Route>,
-    verdict: Verdict,
-    chances: Chances<'a>,
-    /// Routes by whether cells overlap and by their contacts.
-    alike: BTreeMap<(bool, Vec<usize>), usize>,
-    /// What the contacts of each line of the gait are practice of.
-    practice: Vec<Vec<(Skill, Option<Side>, f64)>>,
+fn turn(
+    ways: &Ways,
+    child: &Child,
+    gait: &Gait,
+    foot: Option<Side>,
+    landings: &[f64],
+    model: &Model,
+) -> Turn {
+    let Some(goer) = Goer::new(child, gait, model) else {
+        return Turn {
+            pitch: Pitch::OUT_OF_REACH,
+            pass_s: None,
+            walk_back_s: None,
+            curves: Vec::new(),
+        };
+    };
+    // No P is asked for, so neither are routes that no verdict heeds.
+    let nodes = Nodes::of(&goer, false, 1);
+    let net = ways.net(&goer, foot, landings);
+    let longest = longest_heeded(&goer, landings, &nodes);
+    let mut judged = Judged::of(&net, &goer, foot, &nodes, landings, longest);
+    let timed = judged.timed();
+    let (pass_s, walk_back_s) = seconds(&judged, timed, &goer, child, model);
+    Turn {
+        pitch: judged.verdict.pitch(),
+        pass_s,
+        walk_back_s,
+        curves: judged.curves(),
+    }
+}
+
+/// Seconds of one pass on a route, and to walk back.
+fn seconds(
+    judged: &Judged,
+    timed: Option<usize>,
+    goer: &Goer,
+    child: &Child,
+    model: &Model,
+) -> (Option<f64>, Option<f64>) {
+    let route = timed.and_then(|timed| judged.routes.get(timed));
+    let pass = route.map(|route| route.n as f64 / model.rate(goer.gait.rate, child.age));
+    let back = route.map(|route| route.length / child.speeds.walk + model.walk_back);
+    (pass, back)
 }
 
 /// Everything for one figure, child, gait and foot, not yet rounded.
@@ -230,11 +310,7 @@ pub(crate) fn go(
         skill: gait.skill,
         foot,
         routes: Vec::new(),
-        pitch: Pitch {
-            well: 0.0,
-            easy: 0.0,
-            hard: 1.0,
-        },
+        pitch: Pitch::OUT_OF_REACH,
         chosen: None,
         good_contacts: Vec::new(),
         timed: None,
@@ -250,329 +326,12 @@ pub(crate) fn go(
     let mut judged = Judged::of(&net, &goer, foot, &nodes, landings, model.longest);
     footfall.pitch = judged.verdict.pitch();
     footfall.chosen = judged.verdict.chosen(HALF_GRID);
-    if let Some(place) = judged.verdict.nearest() {
-        footfall.timed = judged.verdict.chosen(place);
-    }
-    if let Some(route) = footfall.timed.and_then(|timed| judged.routes.get(timed)) {
-        footfall.pass_s = Some(route.n as f64 / model.rate(goer.gait.rate, child.age));
-        footfall.walk_back_s = Some(route.length / child.speeds.walk + model.walk_back);
-    }
+    footfall.timed = judged.timed();
+    (footfall.pass_s, footfall.walk_back_s) = seconds(&judged, footfall.timed, &goer, child, model);
     footfall.curves = judged.curves();
     footfall.good_contacts = judged.good_contacts(&footfall.curves);
     footfall.routes = judged.routes;
     footfall
-}
-
-/// A route that a child would take.
-pub(crate) struct Taken {
-    /// Its number.
-    pub number: usize,
-    /// How it goes.
-    pub path: Path,
-    /// The lane that it runs along, if any, and its flights.
-    pub lane: Option<usize>,
-    pub n: usize,
-}
-
-/// The route that a child would take: the one chosen nearest to z = 0, else the longest.
-pub(crate) fn route_taken(
-    net: &Net,
-    goer: &Goer,
-    foot: Option<Side>,
-    nodes: &Nodes,
-    landings: &[f64],
-) -> Option<Taken> {
-    let longest = goer.model.longest;
-    let mut judged = Judged::of(net, goer, foot, nodes, landings, longest);
-    let chosen = judged
-        .verdict
-        .nearest()
-        .and_then(|place| judged.verdict.chosen(place));
-    let longest = || {
-        let routes = judged.routes.iter().enumerate();
-        routes
-            .max_by(|(a, one), (b, other)| one.n.cmp(&other.n).then(b.cmp(a)))
-            .map(|(number, _)| number)
-    };
-    let number = chosen.or_else(longest)?;
-    let route = judged.routes.get(number)?;
-    Some(Taken {
-        number,
-        lane: route.lane,
-        n: route.n,
-        path: judged.paths.swap_remove(number),
-    })
-}
-
-/// h and its fellows alone: what sizing asks for, many times over.
-///
-/// - `stride`: every how many places of the grid of z are looked at
-pub(crate) fn pitch(
-    ways: &Ways,
-    child: &Child,
-    activity: &Activity,
-    landings: &[f64],
-    model: &Model,
-    stride: usize,
-) -> Pitch {
-    match Goer::new(child, &activity.gait, model) {
-        Some(goer) => {
-            let nodes = Nodes::of(&goer, false, stride);
-            let net = ways.net(&goer, activity.foot, landings);
-            let longest = longest_heeded(&goer, landings, &nodes);
-            Judged::of(&net, &goer, activity.foot, &nodes, landings, longest)
-                .verdict
-                .pitch()
-        }
-        None => Pitch {
-            well: 0.0,
-            easy: 0.0,
-            hard: 1.0,
-        },
-    }
-}
-
-/// Flights of the longest route on cells that a verdict may heed: no contact is likelier than
-/// q A.
-fn longest_heeded(goer: &Goer, landings: &[f64], nodes: &Nodes) -> usize {
-    let q = goer.kinds.iter().map(|kind| kind.q).fold(0.0, f64::max);
-    let p = q * landings.iter().copied().fold(0.0, f64::max);
-    let verdict = Verdict::new(goer.model, nodes);
-    let mut most = 1.0 + 1e-9;
-    (0..goer.model.longest)
-        .take_while(|_| {
-            most *= p;
-            verdict.heeds(most)
-        })
-        .count()
-}
-
-impl<'a> Judged<'a> {
-    /// - `longest`: flights of the longest route on cells that is held
-    fn of(
-        net: &'a Net,
-        goer: &'a Goer,
-        foot: Option<Side>,
-        nodes: &'a Nodes,
-        landings: &'a [f64],
-        longest: usize,
-    ) -> Judged<'a> {
-        let follows = goer.gait.follows;
-        let mut judged = Judged {
-            paths: Vec::new(),
-            routes: Vec::new(),
-            verdict: Verdict::new(goer.model, nodes),
-            chances: Chances::new(net, goer, nodes, landings),
-            alike: BTreeMap::new(),
-            practice: follows
-                .iter()
-                .map(|follow| practice(&goer.gait, follow))
-                .collect(),
-        };
-        for found in routes(net, goer, foot, landings, longest) {
-            judged.on_cells(net, goer, nodes, found);
-        }
-        for (number, lane) in net.figure.lanes.iter().enumerate() {
-            judged.on_lane(net.figure, number, lane, goer, foot);
-        }
-        judged
-    }
-
-    fn on_cells(&mut self, net: &Net, goer: &Goer, nodes: &Nodes, found: Found) {
-        let Found {
-            start,
-            stand,
-            steps,
-        } = found;
-        let number = self.routes.len();
-        let edge = |step: &Step| &net.edges[step.edge];
-        let d = |step: &Step| net.spacings[step.spacing].d;
-        let mut route = Route {
-            n: steps.len(),
-            cells: std::iter::once(start)
-                .chain(steps.iter().map(|step| edge(step).to))
-                .collect(),
-            lane: None,
-            contacts: contacts(stand, goer, steps.iter().map(|step| step.line)),
-            length: steps.iter().map(d).sum(),
-            p: 0.0,
-            pi_0: 0.0,
-        };
-        let overlaps = steps.iter().any(|step| edge(step).overlap);
-
-        // A route of the same contacts as one before (from the other side of a ring, say) has
-        // its chances, and the tie between them is decided for the earlier.
-        let key = (
-            overlaps,
-            steps
-                .iter()
-                .map(|step| self.chances.contact(step))
-                .collect(),
-        );
-        if let Some(same) = self.alike.get(&key).and_then(|same| self.routes.get(*same)) {
-            (route.p, route.pi_0) = (same.p, same.pi_0);
-        } else if self.idle(nodes, &steps) {
-            // Nowhere done half the time: it neither pitches well nor makes too easy.
-            self.alike.insert(key, number);
-        } else {
-            let products = self.chances.products(&steps);
-            let Some(pi) = products.last() else { return };
-            let mut by_kind = vec![0.0; goer.kinds.len()];
-            for step in &steps {
-                by_kind[goer.kind_of[step.line]] += d(step) / steps.len() as f64;
-            }
-            let stretch = |place: usize| -> f64 {
-                by_kind
-                    .iter()
-                    .enumerate()
-                    .map(|(kind, d)| d * nodes.per_rho(kind)[place])
-                    .sum()
-            };
-            let practised: Vec<&Vec<f64>> = steps
-                .iter()
-                .zip(products)
-                .filter(|(step, _)| !self.practice[step.line].is_empty())
-                .map(|(_, product)| product)
-                .collect();
-            self.verdict.hold(
-                number,
-                |place| pi[place],
-                |place| !overlaps && stretch(place) >= goer.model.stretch - SAME_STRETCH,
-                |place| practised.iter().map(|product| product[place]).sum(),
-            );
-            (route.p, route.pi_0) = (goer.can * nodes.mean(pi), pi[nodes.grid / 2]);
-            self.alike.insert(key, number);
-        }
-        self.routes.push(route);
-        self.paths.push(Path::Cells(steps));
-    }
-
-    /// Whether a route changes no verdict and has no P worth handing on.
-    fn idle(&mut self, nodes: &Nodes, steps: &[Step]) -> bool {
-        /// A thousandth of what is handed on.
-        const NOTHING: f64 = 1e-9;
-        let most = self.chances.most(steps);
-        !self.verdict.heeds(most) && (!nodes.means() || most < NOTHING)
-    }
-
-    /// Every number of whole strides is a route: a child may stop at any.
-    fn on_lane(
-        &mut self,
-        figure: &Figure,
-        number: usize,
-        lane: &Lane,
-        goer: &Goer,
-        foot: Option<Side>,
-    ) {
-        let Some((stand, treads)) = treads(figure, lane, goer, foot) else {
-            return;
-        };
-        let (mut pi, mut good) = (1.0, 0.0);
-        for n in 1..=treads.len() {
-            let tread = treads[n - 1];
-            pi *= tread.p;
-            // The run-up alone is no route.
-            if self.practice[tread.line].is_empty() {
-                continue;
-            }
-            good += pi;
-            self.verdict
-                .hold(self.routes.len(), |_| pi, |_| true, |_| good);
-            self.routes.push(Route {
-                n,
-                cells: Vec::new(),
-                lane: Some(number),
-                contacts: contacts(stand, goer, treads[..n].iter().map(|tread| tread.line)),
-                length: tread.along,
-                p: goer.can * pi,
-                pi_0: pi,
-            });
-            self.paths.push(Path::Lane(treads[..n].to_vec()));
-        }
-    }
-
-    /// c(z) by skill and foot.
-    fn curves(&mut self) -> Vec<Curve> {
-        let chosen: Vec<Option<usize>> =
-            (0..GRID).map(|place| self.verdict.chosen(place)).collect();
-        let mut curves: BTreeMap<(Skill, Option<Side>), Vec<f64>> = BTreeMap::new();
-        let routes: BTreeSet<usize> = chosen.iter().copied().flatten().collect();
-        for route in routes {
-            let places: Vec<usize> = (0..GRID)
-                .filter(|place| chosen[*place] == Some(route))
-                .collect();
-            let mut credit = |line: usize, product: &dyn Fn(usize) -> f64| {
-                for &(skill, foot, share) in &self.practice[line] {
-                    let curve = curves
-                        .entry((skill, foot))
-                        .or_insert_with(|| vec![0.0; GRID]);
-                    for &place in &places {
-                        curve[place] += share * product(place);
-                    }
-                }
-            };
-            match &self.paths[route] {
-                Path::Cells(steps) => {
-                    for (step, product) in steps.iter().zip(self.chances.products(steps)) {
-                        credit(step.line, &|place| product[place]);
-                    }
-                }
-                Path::Lane(treads) => {
-                    let mut pi = 1.0;
-                    for tread in treads {
-                        pi *= tread.p;
-                        credit(tread.line, &|_| pi);
-                    }
-                }
-            }
-        }
-        let well: Vec<usize> = (0..GRID).filter(|place| chosen[*place].is_some()).collect();
-        curves
-            .into_iter()
-            .map(|((skill, foot), curve)| Curve {
-                skill,
-                foot,
-                contacts: well
-                    .iter()
-                    .map(|&place| (WEIGHTS[place], curve[place]))
-                    .collect(),
-            })
-            .collect()
-    }
-
-    /// c(0) by skill and foot, where the child is well pitched at z = 0.
-    fn good_contacts(&self, curves: &[Curve]) -> Vec<Good> {
-        if self.verdict.chosen(HALF_GRID).is_none() {
-            return Vec::new();
-        }
-        let before = (0..HALF_GRID)
-            .filter(|place| self.verdict.chosen(*place).is_some())
-            .count();
-        curves
-            .iter()
-            .filter_map(
-                |Curve {
-                     skill,
-                     foot,
-                     contacts,
-                 }| {
-                    let (_, contacts) = *contacts.get(before)?;
-                    (contacts > 0.0).then_some(Good {
-                        skill: *skill,
-                        foot: *foot,
-                        contacts,
-                    })
-                },
-            )
-            .collect()
-    }
-}
-
-/// The start and what lands.
-fn contacts(stand: Contact, goer: &Goer, lines: impl Iterator<Item = usize>) -> Vec<Contact> {
-    std::iter::once(stand)
-        .chain(lines.map(|line| goer.gait.follows[line].then.contact))
-        .collect()
 }
 
 /// Rounded as handed on.

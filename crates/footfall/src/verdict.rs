@@ -1,5 +1,7 @@
 //! Whether a figure is well pitched for a child, z by z, and which route the child takes.
 
+use std::ops::Range;
+
 use crate::chance::{Nodes, WEIGHTS};
 use crate::figures::Model;
 
@@ -46,17 +48,19 @@ impl Verdict {
 
     /// Holds a route against the verdict.
     ///
-    /// - `pi`: its chance, at each place of the grid
+    /// - `places`: those of the grid at which its chance is wanted; see [`Verdict::wanted`]
+    /// - `pi`: its chance there
     /// - `fair`: whether it stretches there and may be well pitched at all
     /// - `good`: its expected good contacts there
     pub fn hold(
         &mut self,
         route: usize,
+        places: Range<usize>,
         pi: impl Fn(usize) -> f64,
         fair: impl Fn(usize) -> bool,
         good: impl Fn(usize) -> f64,
     ) {
-        for place in 0..self.best.len() {
+        for place in places {
             let parts = pi(place) * PARTS;
             if parts < self.least {
                 continue;
@@ -71,9 +75,20 @@ impl Verdict {
         }
     }
 
+    /// The least chance that may change the verdict; a part in a million less, so that no last
+    /// bit matters.
+    pub fn wanted(&self) -> f64 {
+        self.least / PARTS * (1.0 - 1e-6)
+    }
+
     /// Whether a route whose chance is nowhere greater than this may change the verdict.
     pub fn heeds(&self, most: f64) -> bool {
         most * PARTS >= self.least
+    }
+
+    /// All places of the grid.
+    pub fn places(&self) -> Range<usize> {
+        0..self.best.len()
     }
 
     /// The route chosen at a place of the grid.

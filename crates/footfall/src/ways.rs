@@ -11,31 +11,12 @@ use marking::{Cell, Figure, Outline};
 
 use crate::contact::Goer;
 use crate::figures::Model;
-use crate::landing::overlap;
 use crate::near::near;
-
-/// The family whose cells are aims along two banks.
-///
-/// Water parts them however near they are, so a crossing's two spots never overlap; the
-/// page's worked example of a brook counts its narrowest crossing.
-const BROOK: &str = "brook";
+use crate::net::Net;
 
 /// Contacts nearer alike than this are one: metres, and the same number for cosines. Six
 /// orders under what is handed on, and it lets a straight row be reckoned once.
 const ALIKE: f64 = 1e-12;
-
-/// From one cell to a follower.
-#[derive(Clone, Debug)]
-pub(crate) struct Edge {
-    pub from: usize,
-    pub to: usize,
-    /// Where its contacts begin in [`Net::turn`].
-    turns: usize,
-    /// The contact as a route's first.
-    pub first: usize,
-    /// Whether the two cells share ground.
-    pub overlap: bool,
-}
 
 /// What a contact's chance depends on, apart from the child: distance, turn, facing and the
 /// shape that is landed in.
@@ -65,7 +46,7 @@ pub(crate) struct Ways<'a> {
     out: Vec<Range<usize>>,
     /// Where turns are many, the travels out of each cell again, the shortest first.
     pub nearest: Vec<Near>,
-    /// Their spacings as a route's first.
+    /// The spacings of travels as a route's first.
     pub firsts: Vec<Spacing>,
     /// For each cell the first of its shape.
     pub shape_of: Vec<usize>,
@@ -98,6 +79,7 @@ impl<'a> Ways<'a> {
             shapes,
             whole: None,
         };
+        let mut firsts = Firsts::default();
         for (from, cell) in cells.iter().enumerate() {
             let start = ways.travels.len();
             let mut followers: Vec<usize> = match &cell.next {
@@ -116,8 +98,12 @@ impl<'a> Ways<'a> {
                     .filter(|to| *to != from)
                     .map(|to| Travel::between(from, to, cells, ahead)),
             );
+            for travel in &mut ways.travels[start..] {
+                travel.first = firsts.number(travel, ways.shape_of[travel.to]);
+            }
             ways.out.push(start..ways.travels.len());
         }
+        ways.firsts = firsts.spacings;
         let turns: usize = ways
             .travels
             .iter()
@@ -132,17 +118,15 @@ impl<'a> Ways<'a> {
     }
 
     fn tell_nearest(&mut self) {
-        let mut known = Known::default();
         for out in &self.out {
             let mut order: Vec<usize> = out.clone().collect();
             order.sort_by(|a, b| self.travels[*a].d.total_cmp(&self.travels[*b].d));
             self.nearest.extend(order.into_iter().map(|travel| {
-                let Travel { to, .. } = self.travels[travel];
-                let first = known.number(&self.travels[travel], 1.0, self.shape_of[to]);
+                let Travel { to, first, .. } = self.travels[travel];
+                let [travel, to, first] = [travel, to, first].map(|number| number as u32);
                 Near { travel, to, first }
             }));
         }
-        self.firsts = known.spacings;
     }
 
     /// The travels out of a cell.
@@ -159,121 +143,31 @@ impl<'a> Ways<'a> {
     }
 }
 
-/// A travel among those out of its cell.
+/// A travel among those out of its cell, small: a child looks at tens of thousands.
 #[derive(Clone, Copy, Debug)]
 pub(crate) struct Near {
     /// Its number.
-    pub travel: usize,
-    pub to: usize,
+    pub travel: u32,
+    pub to: u32,
     /// Number of its spacing among the firsts.
-    pub first: usize,
+    pub first: u32,
 }
 
-/// Ways over a figure's cells, all of them or some, with every turn from one into the next.
-#[derive(Clone, Debug)]
-pub(crate) struct Net<'a> {
-    pub figure: &'a Figure,
-    /// By cell of departure, then of arrival.
-    pub edges: Vec<Edge>,
-    /// The edges out of each cell.
-    out: Vec<Range<usize>>,
-    /// For each edge and each edge that may follow it: the number of the contact's spacing,
-    /// `None` for straight back.
-    turns: Vec<Option<usize>>,
-    pub spacings: Vec<Spacing>,
-}
-
-impl<'a> Net<'a> {
-    /// - `keep`: of each travel, whether it is one of them
-    pub fn of(ways: &Ways<'a>, model: &Model, keep: impl Fn(usize) -> bool) -> Net<'a> {
-        let figure = ways.figure;
-        let cells = &figure.cells;
-        let mut net = Net {
-            figure,
-            edges: Vec::new(),
-            out: Vec::new(),
-            turns: Vec::new(),
-            spacings: Vec::new(),
-        };
-        let mut known = Known::default();
-        let mut travels = Vec::new();
-        for (from, cell) in cells.iter().enumerate() {
-            let start = net.edges.len();
-            for number in ways.out(from).filter(|number| keep(*number)) {
-                let travel = &ways.travels[number];
-                let to = travel.to;
-                let first = known.number(travel, 1.0, ways.shape_of[to]);
-                let overlap = figure.family != BROOK && overlap(cell, &cells[to], model.overlap);
-                net.edges.push(Edge {
-                    from,
-                    to,
-                    turns: 0,
-                    first,
-                    overlap,
-                });
-                travels.push(travel);
-            }
-            net.out.push(start..net.edges.len());
-        }
-        for number in 0..net.edges.len() {
-            let Edge { from, to, .. } = net.edges[number];
-            net.edges[number].turns = net.turns.len();
-            for after in net.out[to].clone() {
-                let there = net.edges[after].to;
-                let turn = (there != from).then(|| {
-                    let cos_phi = travels[number].turn(travels[after]);
-                    known.number(travels[after], cos_phi, ways.shape_of[there])
-                });
-                net.turns.push(turn);
-            }
-        }
-        net.spacings = known.spacings;
-        net
-    }
-
-    /// The edges out of a cell.
-    pub fn out(&self, cell: usize) -> Range<usize> {
-        self.out[cell].clone()
-    }
-
-    /// The places in [`Net::turn`] of what may follow an edge, in the order of
-    /// [`Net::out`].
-    pub fn after(&self, edge: &Edge) -> Range<usize> {
-        edge.turns..edge.turns + self.out[edge.to].len()
-    }
-
-    /// The spacing of one contact after another.
-    pub fn turn(&self, place: usize) -> Option<usize> {
-        self.turns[place]
-    }
-
-    /// How many turns there are.
-    pub fn turns(&self) -> usize {
-        self.turns.len()
-    }
-}
-
-/// Spacings, each once.
+/// The spacings of a figure's travels as a route's first, each once.
 #[derive(Default)]
-struct Known {
-    numbers: HashMap<[i64; 4], usize, BuildHasherDefault<Mixed>>,
+struct Firsts {
+    numbers: HashMap<[i64; 3], usize, BuildHasherDefault<Mixed>>,
     spacings: Vec<Spacing>,
 }
 
-impl Known {
-    fn number(&mut self, travel: &Travel, cos_phi: f64, cell: usize) -> usize {
+impl Firsts {
+    fn number(&mut self, travel: &Travel, cell: usize) -> usize {
         let facing = travel.cos_alpha.map_or(i64::MAX, fine);
         *self
             .numbers
-            .entry([fine(travel.d), fine(cos_phi), facing, cell as i64])
+            .entry([fine(travel.d), facing, cell as i64])
             .or_insert_with(|| {
-                let Travel { d, cos_alpha, .. } = *travel;
-                self.spacings.push(Spacing {
-                    d,
-                    cos_phi,
-                    cos_alpha,
-                    cell,
-                });
+                self.spacings.push(travel.straight_on(cell));
                 self.spacings.len() - 1
             })
     }
@@ -281,7 +175,7 @@ impl Known {
 
 /// Mixes the few words of a spacing: a figure has tens of thousands of turns.
 #[derive(Default)]
-struct Mixed(u64);
+pub(crate) struct Mixed(u64);
 
 impl Hasher for Mixed {
     fn finish(&self) -> u64 {
@@ -307,7 +201,7 @@ impl Hasher for Mixed {
 }
 
 /// In steps of [`ALIKE`], halves away from nought.
-fn fine(value: f64) -> i64 {
+pub(crate) fn fine(value: f64) -> i64 {
     let steps = value / ALIKE;
     (steps + 0.5_f64.copysign(steps)) as i64
 }
@@ -320,6 +214,8 @@ pub(crate) struct Travel {
     /// Unit vector; zero where the centres coincide.
     heading: Coord<f64>,
     pub cos_alpha: Option<f64>,
+    /// Number of its spacing as a route's first.
+    pub first: usize,
 }
 
 impl Travel {
@@ -339,11 +235,22 @@ impl Travel {
             d,
             heading,
             cos_alpha,
+            first: 0,
+        }
+    }
+
+    /// Its spacing as a route's first.
+    pub fn straight_on(&self, cell: usize) -> Spacing {
+        Spacing {
+            d: self.d,
+            cos_phi: 1.0,
+            cos_alpha: self.cos_alpha,
+            cell,
         }
     }
 
     /// cos phi of the turn into the next displacement.
-    fn turn(&self, next: &Travel) -> f64 {
+    pub fn turn(&self, next: &Travel) -> f64 {
         let (a, b) = (self.heading, next.heading);
         if (a.x == 0.0 && a.y == 0.0) || (b.x == 0.0 && b.y == 0.0) {
             return 1.0;

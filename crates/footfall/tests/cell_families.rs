@@ -156,3 +156,45 @@ fn the_largest_court_is_gone_over_in_milliseconds() {
         assert!(edges <= 150, "{name}: {edges} ways on");
     }
 }
+
+/// What the planner asks of a figure is what a plan records of it, but for the routes.
+#[test]
+fn turns_are_what_footfalls_are() {
+    let ledger = Ledger::shipped().expect("the shipped ledger reads");
+    let model = Model::of(&ledger);
+    let ages = [(3.2, 1), (4.1, 1), (5.0, 1), (5.8, 1)];
+    let class = children::counts(&ages, &ledger).value;
+    let ground = Ground::Asphalt;
+    let look = Look::of(Palette { ground }, &ledger);
+    let mut well = 0.0;
+    for family in marking::families() {
+        let figure = family
+            .make(&family.defaults(), &look)
+            .expect("the defaults make a figure");
+        let activities: Vec<Activity> = family
+            .activities()
+            .iter()
+            .filter_map(|name| Gait::named(name))
+            .map(|gait| Activity {
+                foot: footfall::sided(gait.skill).then_some(children::Side::Left),
+                gait,
+            })
+            .collect();
+        let turns = footfall::turns(&figure, &class, &activities, &model);
+        let whole = footfall::class(std::slice::from_ref(&figure), &class, &activities, &model);
+        for (turns, whole) in std::iter::zip(&turns, whole.iter().flatten()) {
+            assert_eq!(turns.len(), whole.len());
+            for (turn, whole) in std::iter::zip(turns, whole) {
+                let recorded = footfall::Turn {
+                    pitch: whole.pitch,
+                    pass_s: whole.pass_s,
+                    walk_back_s: whole.walk_back_s,
+                    curves: whole.curves.clone(),
+                };
+                assert_eq!(*turn, recorded, "{}", family.name());
+                well += turn.pitch.well;
+            }
+        }
+    }
+    assert!(well > 10.0, "{well}");
+}

@@ -3,7 +3,7 @@
 use std::collections::BTreeMap;
 
 use children::{Child, Skill};
-use footfall::{Activity, Crowd, Footfall, Gait, Model, Range};
+use footfall::{Activity, Crowd, Gait, Model, Range, Turn};
 use geo::Area;
 use ledger::Ledger;
 use marking::{Family, Figure, Look};
@@ -109,7 +109,7 @@ pub fn candidates(
 }
 
 /// A figure that may be offered: for whom it was sized, and every child on it.
-type Offer = (String, Figure, Vec<Vec<Footfall>>);
+type Offer = (String, Figure, Vec<Vec<Turn>>);
 
 /// One family for each part that it suits in its own way, and for those whom these sizes
 /// leave out though another would serve them.
@@ -131,16 +131,8 @@ fn of_family(
         let Ok(figure) = family.make(&lengths, kit.look) else {
             return;
         };
-        let told = footfall::class(
-            std::slice::from_ref(&figure),
-            children,
-            activities,
-            kit.model,
-        );
-        offers.extend(
-            told.into_iter()
-                .map(|told| (group.clone(), figure.clone(), told)),
-        );
+        let told = footfall::turns(&figure, children, activities, kit.model);
+        offers.push((group, figure, told));
         known.push(lengths);
     };
     for (part, lengths) in std::iter::zip(
@@ -152,7 +144,7 @@ fn of_family(
         }
     }
     let least = ledger.number(CAN_LEAST);
-    let serves = |told: &[Vec<Footfall>], at: usize, child: &Child| {
+    let serves = |told: &[Vec<Turn>], at: usize, child: &Child| {
         std::iter::zip(activities, told).any(|(activity, row)| {
             let can = child.skills.get(&activity.gait.skill).map(|own| own.can);
             can.is_some_and(|can| millionth(can) >= least)
@@ -190,8 +182,8 @@ fn of_family(
             let Ok(figure) = family.make(&lengths, bare) else {
                 continue;
             };
-            let told = footfall::class(&[figure], own, activities, kit.model);
-            if told.iter().any(|told| serves(told, 0, child)) {
+            let told = footfall::turns(&figure, own, activities, kit.model);
+            if serves(&told, 0, child) {
                 rest += 1;
                 let group = if rest == 1 {
                     "rest".to_owned()
@@ -353,30 +345,29 @@ pub fn yields(
     model: &Model,
     ledger: &Ledger,
 ) -> Vec<Yield> {
-    let class = footfall::class(std::slice::from_ref(figure), children, activities, model);
-    let told = class.into_iter().next().unwrap_or_default();
+    let told = footfall::turns(figure, children, activities, model);
     yields_of(&told, activities, children, ledger)
 }
 
-/// The same of footfalls, by activity and child.
+/// The same of turns, by activity and child.
 fn yields_of(
-    told: &[Vec<Footfall>],
+    told: &[Vec<Turn>],
     activities: &[Activity],
     children: &[Child],
     ledger: &Ledger,
 ) -> Vec<Yield> {
     let mut yields = Vec::new();
     for (activity, row) in std::iter::zip(activities, told) {
-        for (number, footfall) in row.iter().enumerate() {
-            let (Some(pass), Some(back)) = (footfall.pass_s, footfall.walk_back_s) else {
+        for (number, turn) in row.iter().enumerate() {
+            let (Some(pass), Some(back)) = (turn.pass_s, turn.walk_back_s) else {
                 continue;
             };
-            for curve in &footfall.curves {
+            for curve in &turn.curves {
                 let age = children[number].age;
                 let Some(full) = full_turn(curve.skill, age, pass, back, ledger) else {
                     continue;
                 };
-                let e = footfall.practice(curve.skill, curve.foot, full);
+                let e = curve.practice(full);
                 if e > 0.0 {
                     yields.push(Yield {
                         child: number,

@@ -65,7 +65,7 @@ impl Play {
             .iter()
             .filter_map(|curve| {
                 let full = full_turn(curve.skill, years, pass_s, walk_back_s, ledger)?;
-                let e = footfall.practice(curve.skill, curve.foot, full);
+                let e = curve.practice(full);
                 (e > 0.0).then_some((curve.skill, curve.foot, e))
             })
             .collect();
