@@ -120,6 +120,7 @@ fn main() -> Result<(), Box<dyn std::error::Error>> {
             turn: pose.turn.to_degrees(),
             mirrored: pose.mirrored,
             locked: false,
+            words: None,
         };
         markings.push(plan::Marking::of(&told, &figure));
         let gaits = marking::family(&one.family)
