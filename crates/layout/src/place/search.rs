@@ -82,6 +82,11 @@ const CRAMPED: f64 = 0.6;
 /// In cramped ground chains go on so many times as long.
 const LONGER: usize = 4;
 
+/// Of the value of the programme's own choice: a layout that misses no more than this is
+/// worth as much, and chains wait so many times less for a better one.
+const SETTLED: f64 = 1e-3;
+const SHORTER: usize = 5;
+
 /// Chains of the exchange; a count of its own, never that of the threads.
 const CHAINS: u64 = 4;
 
@@ -271,10 +276,16 @@ impl<'a> Searcher<'a> {
             limits.area = Some((asked + went) / 2.0);
         }
         let enough = first.bound * (1.0 - self.work.near);
+        // What lies is worth what the programme would choose: it has looked further than
+        // exchanges will.
+        let settled = best.0 >= first.value * (1.0 - SETTLED);
         if best.0 < enough && go_on(Progress::Exchanging(0, self.work.steps, best.0)) {
             let chains: Vec<(f64, Layout)> = (0..CHAINS)
                 .into_par_iter()
-                .map(|chain| self.exchange(chain, &best, enough, (&ceiling, &wanted), go_on))
+                .map(|chain| {
+                    let idle = self.idle(settled);
+                    self.exchange(chain, &best, (enough, idle), (&ceiling, &wanted), go_on)
+                })
                 .collect::<Result<_, Unsolved>>()?;
             for chain in chains {
                 if chain.0 > best.0 {
@@ -517,13 +528,22 @@ impl<'a> Searcher<'a> {
         Some(stance.laid(stance.slide(place, way, layout.values())))
     }
 
+    /// Steps without a better layout after which a chain ends.
+    fn idle(&self, settled: bool) -> usize {
+        match (self.cramped, settled) {
+            (true, _) => self.work.idle * LONGER,
+            (false, true) => self.work.idle / SHORTER,
+            (false, false) => self.work.idle,
+        }
+    }
+
     /// One chain of exchanges: some figures out, others in, the better kept, now and then a
     /// slightly worse one.
     fn exchange(
         &self,
         chain: u64,
         start: &(f64, Layout),
-        enough: f64,
+        (enough, patience): (f64, usize),
         (ceiling, wanted): (&Ceiling, &BTreeMap<usize, f64>),
         go_on: &(dyn Fn(Progress) -> bool + Sync),
     ) -> Result<(f64, Layout), Unsolved> {
@@ -536,7 +556,7 @@ impl<'a> Searcher<'a> {
         let steps = self.work.steps * longer;
         for step in 0..steps {
             if best.0 >= enough
-                || idle >= self.work.idle * longer
+                || idle >= patience
                 || !go_on(Progress::Exchanging(step, steps, best.0))
             {
                 break;
