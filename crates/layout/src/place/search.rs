@@ -525,7 +525,7 @@ impl<'a> Searcher<'a> {
             }
         }
         let (_, stance, place) = best?;
-        Some(stance.laid(stance.slide(place, way, layout.values())))
+        Some(stance.laid(stance.slide(self.site, place, way, layout.values())))
     }
 
     /// Steps without a better layout after which a chain ends.

@@ -35,8 +35,6 @@ pub(crate) struct Stance {
     pub(crate) mirrored: bool,
     /// Convex pieces of the envelope, turned, about the figure's origin.
     pub(crate) pieces: Vec<Ring>,
-    /// Where the origin may not lie.
-    bodies: Vec<Halves>,
     grid: Grid,
     map: Map,
     /// Its number among all stances of a search.
@@ -66,18 +64,9 @@ impl Site {
     /// `None` where nothing is free.
     pub(crate) fn new(free: &MultiPolygon<f64>, walls: &[Segment]) -> Option<Site> {
         let edges: Vec<Segment> = free.0.iter().flat_map(edges).collect();
-        let first = edges.first()?.0;
-        let (mut low, mut high) = (first, first);
-        for (a, _) in &edges {
-            low = Coord {
-                x: low.x.min(a.x),
-                y: low.y.min(a.y),
-            };
-            high = Coord {
-                x: high.x.max(a.x),
-                y: high.y.max(a.y),
-            };
-        }
+        let corners: Vec<Coord<f64>> = edges.iter().map(|(a, _)| *a).collect();
+        corners.first()?;
+        let (low, high) = bounds(&corners);
         let (turns, plain) = turns(walls, &edges);
         Some(Site {
             turns,
@@ -124,21 +113,18 @@ impl Site {
             pieces,
             serial,
         } = turned;
-        let bodies: Vec<Halves> = pieces
-            .iter()
-            .flat_map(|piece| self.edges.iter().map(|(a, b)| meets(&[*a, *b], piece)))
-            .collect();
         let corner = *pieces.first()?.first()?;
         let grid = Grid::over(self.low - corner, self.high - corner, PLACES, FINEST);
         let mut map = grid.inside(&self.edges, corner);
-        for body in &bodies {
-            grid.mark(&mut map, body, false);
+        for piece in &pieces {
+            for (a, b) in &self.edges {
+                grid.mark(&mut map, &meets(&[*a, *b], piece), false);
+            }
         }
         (map.count() > 0).then_some(Stance {
             turn,
             mirrored,
             pieces,
-            bodies,
             grid,
             map,
             serial,
@@ -240,17 +226,31 @@ impl Stance {
     /// of the grid: so that what is laid touches.
     pub(crate) fn slide<'b>(
         &self,
+        site: &Site,
         at: Coord<f64>,
         way: Coord<f64>,
         others: impl Iterator<Item = &'b Laid>,
     ) -> Coord<f64> {
         /// Halvings of a step: to a tenth of a millimetre.
         const HALVINGS: u32 = 10;
-        let others: Vec<Halves> = others
+        /// Steps that all ways together are shorter than.
+        const FAR: f64 = 6.0;
+        // What cannot be met on so short a way need not be looked at.
+        let far = FAR * self.grid.step;
+        let near = |theirs: &[Coord<f64>], ours: &Ring| {
+            let ((low, high), (ours_low, ours_high)) = (bounds(theirs), bounds(ours));
+            let (low, high) = (low - ours_high, high - ours_low);
+            at.x > low.x - far && at.x < high.x + far && at.y > low.y - far && at.y < high.y + far
+        };
+        let mut bodies: Vec<Halves> = Vec::new();
+        let mut mind = |theirs: &[Coord<f64>]| {
+            let ours = self.pieces.iter().filter(|ours| near(theirs, ours));
+            bodies.extend(ours.map(|ours| meets(theirs, ours)));
+        };
+        site.edges.iter().for_each(|(a, b)| mind(&[*a, *b]));
+        others
             .flat_map(|other| &other.pieces)
-            .flat_map(|theirs| self.pieces.iter().map(move |ours| meets(theirs, ours)))
-            .collect();
-        let bodies = || self.bodies.iter().chain(&others);
+            .for_each(|theirs| mind(theirs));
         let across = Coord {
             x: -way.y,
             y: way.x,
@@ -260,7 +260,7 @@ impl Stance {
             let mut go = self.grid.step;
             for _ in 0..HALVINGS {
                 let there = here + way * go;
-                if bodies().all(|body| body.clear_of(there)) {
+                if bodies.iter().all(|body| body.clear_of(there)) {
                     here = there;
                 }
                 go /= 2.0;
@@ -309,6 +309,31 @@ impl Room<'_> {
             .map(|(row, [low, high])| place(row, if way.x > 0.0 { high } else { low }))
             .max_by(|a, b| along(a).total_cmp(&along(b)).then(b.x.total_cmp(&a.x)))
     }
+}
+
+/// The least and the greatest corner of a box round points.
+fn bounds(points: &[Coord<f64>]) -> (Coord<f64>, Coord<f64>) {
+    let (mut low, mut high) = (
+        Coord {
+            x: f64::INFINITY,
+            y: f64::INFINITY,
+        },
+        Coord {
+            x: f64::NEG_INFINITY,
+            y: f64::NEG_INFINITY,
+        },
+    );
+    for p in points {
+        low = Coord {
+            x: low.x.min(p.x),
+            y: low.y.min(p.y),
+        };
+        high = Coord {
+            x: high.x.max(p.x),
+            y: high.y.max(p.y),
+        };
+    }
+    (low, high)
 }
 
 /// Directions of the longest walls, modulo a right angle, each with its right angles; then
