@@ -302,12 +302,11 @@ impl<'a> Search<'a> {
     ) -> impl Iterator<Item = f64> + 'b {
         let out = self.net.out(cell);
         let later = &layer[next.then][out.clone()];
-        let here = move |k: usize| match edge {
-            None => self.first[next.kind][out.start + k],
-            Some(edge) => {
-                let (turns, lane) = self.net.lane(edge);
-                self.after[next.kind][turns + k][lane]
-            }
+        let (first, after) = (&self.first[next.kind], &self.after[next.kind]);
+        let turns = edge.map(|edge| self.net.lane(edge));
+        let here = move |k: usize| match turns {
+            None => first[out.start + k],
+            Some((turns, lane)) => after[turns + k][lane],
         };
         later
             .iter()
