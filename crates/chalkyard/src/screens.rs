@@ -219,14 +219,16 @@ fn name(candidate: &Candidate, catalogue: &Catalogue, units: unit::Units) -> Str
     )
 }
 
+/// Whole years, and the walker or wheels that a child goes with.
+type Kind = (u32, Option<Means>);
+
 /// At each age, and for each who goes with a walker or on wheels, the child whom a figure
 /// suits best, on the route that it would take.
 fn going(figure: &Figure, children: &[Child], rows: &[Footfall], model: &Model) -> Vec<Going> {
-    let aided = |child: &Child| {
-        matches!(child.means, Means::Walker | Means::Wheels).then_some(child.means)
-    };
-    let kind = |child: &Child| (child.age.floor() as u32, aided(child));
-    let mut best: Vec<((u32, Option<Means>), &Child, &Footfall)> = Vec::new();
+    let aided =
+        |child: &Child| matches!(child.means, Means::Walker | Means::Wheels).then_some(child.means);
+    let kind = |child: &Child| -> Kind { (child.age.floor() as u32, aided(child)) };
+    let mut best: Vec<(Kind, &Child, &Footfall)> = Vec::new();
     for (child, row) in children.iter().zip(rows) {
         if row.timed.is_none() {
             continue;
