@@ -79,6 +79,24 @@ pub(crate) fn inside(p: Coord<f64>, edges: &[Segment]) -> bool {
     odd
 }
 
+/// The least and the greatest corner of the box round some points; infinite, the wrong way
+/// round, where there are none.
+pub(crate) fn bounds(points: impl IntoIterator<Item = Coord<f64>>) -> (Coord<f64>, Coord<f64>) {
+    let all = |x: f64| Coord { x, y: x };
+    let start = (all(f64::INFINITY), all(f64::NEG_INFINITY));
+    points.into_iter().fold(start, |(low, high), p| {
+        let low = Coord {
+            x: low.x.min(p.x),
+            y: low.y.min(p.y),
+        };
+        let high = Coord {
+            x: high.x.max(p.x),
+            y: high.y.max(p.y),
+        };
+        (low, high)
+    })
+}
+
 /// Least distance between two sets of segments; infinite where one is empty.
 pub(crate) fn apart(one: &[Segment], other: &[Segment]) -> f64 {
     let mut least = f64::INFINITY;

@@ -3,7 +3,7 @@
 use geo::Coord;
 use ground::yard::{Footprint, SurfaceKind, Yard};
 
-use crate::geometry::{Segment, edges, inside, to_segment};
+use crate::geometry::{Segment, bounds, edges, inside, to_segment};
 
 /// Squares of ground, and whether wheels reach them.
 pub(crate) struct Reach {
@@ -26,19 +26,9 @@ impl Reach {
             .map(|door| (door.jambs[0], door.jambs[1]))
             .collect();
         starts.extend(yard.gates.iter().map(|gate| (gate.posts[0], gate.posts[1])));
-        let first = boundary.first()?.0;
+        boundary.first()?;
         starts.first()?;
-        let (mut low, mut high) = (first, first);
-        for (a, _) in &boundary {
-            low = Coord {
-                x: low.x.min(a.x),
-                y: low.y.min(a.y),
-            };
-            high = Coord {
-                x: high.x.max(a.x),
-                y: high.y.max(a.y),
-            };
-        }
+        let (low, high) = bounds(boundary.iter().map(|(a, _)| *a));
         let many = |length: f64| (length / STEP).clamp(0.0, 2000.0) as usize + 2;
         let (columns, rows) = (many(high.x - low.x), many(high.y - low.y));
         let solid: Vec<(Vec<Segment>, f64)> = yard

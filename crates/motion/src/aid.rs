@@ -89,16 +89,7 @@ pub(crate) fn clip(path: &Path, ride: &Ride, model: &Model) -> Option<Clip> {
     if legs.is_empty() || legs.iter().any(|leg| leg.to <= leg.from) {
         return None;
     }
-    let mut clip = Clip {
-        gait: path.gait,
-        skill: path.skill,
-        lead: path.lead,
-        body: path.body,
-        early: None,
-        prints: Vec::new(),
-        aid: None,
-        end: 0.0,
-    };
+    let mut clip = Clip::empty(path);
     match ride.means {
         Means::Walker => walker::fill(&mut clip, ride, &row, &legs, model),
         _ => wheels::fill(&mut clip, ride, &row, &legs, model),

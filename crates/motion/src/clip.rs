@@ -125,13 +125,9 @@ pub(crate) struct Landing<'a> {
 }
 
 impl Clip {
-    /// A path done well. `None` for a path of less than one flight.
-    pub fn of(path: &Path, model: &Model) -> Option<Clip> {
-        if let Some(ride) = &path.ride {
-            return aid::clip(path, ride, model);
-        }
-        let beats = beats(path, model)?;
-        let mut clip = Clip {
+    /// Who goes, and nothing yet of how.
+    pub(crate) fn empty(path: &Path) -> Clip {
+        Clip {
             gait: path.gait,
             skill: path.skill,
             lead: path.lead,
@@ -140,7 +136,16 @@ impl Clip {
             prints: Vec::new(),
             aid: None,
             end: 0.0,
-        };
+        }
+    }
+
+    /// A path done well. `None` for a path of less than one flight.
+    pub fn of(path: &Path, model: &Model) -> Option<Clip> {
+        if let Some(ride) = &path.ride {
+            return aid::clip(path, ride, model);
+        }
+        let beats = beats(path, model)?;
+        let mut clip = Clip::empty(path);
         let start = path.stops.first()?;
         for side in [Side::Right, Side::Left] {
             let mut print = placed(start, side, start.apart, 0.0);

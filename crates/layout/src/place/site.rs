@@ -8,7 +8,7 @@ use geo::{Coord, MultiPolygon};
 use super::convex::{Halves, Ring, meets, pieces};
 use super::grid::{Grid, Map};
 use crate::candidate::{Candidate, Pose};
-use crate::geometry::{Segment, edges};
+use crate::geometry::{Segment, bounds, edges};
 
 /// The free ground.
 pub(crate) struct Site {
@@ -64,9 +64,8 @@ impl Site {
     /// `None` where nothing is free.
     pub(crate) fn new(free: &MultiPolygon<f64>, walls: &[Segment]) -> Option<Site> {
         let edges: Vec<Segment> = free.0.iter().flat_map(edges).collect();
-        let corners: Vec<Coord<f64>> = edges.iter().map(|(a, _)| *a).collect();
-        corners.first()?;
-        let (low, high) = bounds(&corners);
+        edges.first()?;
+        let (low, high) = bounds(edges.iter().map(|(a, _)| *a));
         let (turns, plain) = turns(walls, &edges);
         Some(Site {
             turns,
@@ -238,7 +237,8 @@ impl Stance {
         // What cannot be met on so short a way need not be looked at.
         let far = FAR * self.grid.step;
         let near = |theirs: &[Coord<f64>], ours: &Ring| {
-            let ((low, high), (ours_low, ours_high)) = (bounds(theirs), bounds(ours));
+            let (low, high) = bounds(theirs.iter().copied());
+            let (ours_low, ours_high) = bounds(ours.iter().copied());
             let (low, high) = (low - ours_high, high - ours_low);
             at.x > low.x - far && at.x < high.x + far && at.y > low.y - far && at.y < high.y + far
         };
@@ -309,31 +309,6 @@ impl Room<'_> {
             .map(|(row, [low, high])| place(row, if way.x > 0.0 { high } else { low }))
             .max_by(|a, b| along(a).total_cmp(&along(b)).then(b.x.total_cmp(&a.x)))
     }
-}
-
-/// The least and the greatest corner of a box round points.
-fn bounds(points: &[Coord<f64>]) -> (Coord<f64>, Coord<f64>) {
-    let (mut low, mut high) = (
-        Coord {
-            x: f64::INFINITY,
-            y: f64::INFINITY,
-        },
-        Coord {
-            x: f64::NEG_INFINITY,
-            y: f64::NEG_INFINITY,
-        },
-    );
-    for p in points {
-        low = Coord {
-            x: low.x.min(p.x),
-            y: low.y.min(p.y),
-        };
-        high = Coord {
-            x: high.x.max(p.x),
-            y: high.y.max(p.y),
-        };
-    }
-    (low, high)
 }
 
 /// Directions of the longest walls, modulo a right angle, each with its right angles; then
