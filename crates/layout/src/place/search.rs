@@ -47,7 +47,7 @@ impl Default for Work {
     /// hundredths of the bound where the ground does not bind.
     fn default() -> Work {
         Work {
-            bound_nodes: 100,
+            bound_nodes: 60,
             set_nodes: 8,
             orders: 24,
             sets: 4,

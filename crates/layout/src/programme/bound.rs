@@ -178,12 +178,7 @@ impl Programme {
 impl Search<'_> {
     fn run(&mut self, nodes: u64, go_on: &dyn Fn() -> bool) -> Result<Choice, Unsolved> {
         let near = NEAR * self.programme.asked;
-        let top: f64 = self
-            .programme
-            .groups
-            .iter()
-            .map(|group| self.most(group))
-            .sum();
+        let top = self.top();
         let Some(root) = self.root(nodes > 0, go_on)? else {
             // The locked are allowed by themselves, so only cuts between them can fail.
             return Ok(self.answer(self.best.0, true, 0));
@@ -251,6 +246,12 @@ impl Search<'_> {
         worth * group.count * group.targets.iter().map(|target| target.1).sum::<f64>()
     }
 
+    /// Every target of all met, minutes.
+    fn top(&self) -> f64 {
+        let groups = self.programme.groups.iter();
+        groups.map(|group| self.most(group)).sum()
+    }
+
     /// The master at the root, its planes added round by round. Planes that the point has
     /// left behind are dropped from the master, not from the pool.
     ///
@@ -258,6 +259,7 @@ impl Search<'_> {
     fn root(&mut self, sets: bool, go_on: &dyn Fn() -> bool) -> Result<Option<Solution>, Unsolved> {
         let mut live: Vec<Cut> = Vec::new();
         let (mut before, mut idle) = (f64::INFINITY, 0);
+        let top = self.top();
         for round in 0.. {
             let mut problem = Problem::new(OptimizationDirection::Maximize);
             self.x = self
@@ -293,7 +295,9 @@ impl Search<'_> {
                 self.round_down(&master)?;
             }
             let height = master.objective();
-            let gains = before - height > self.near * TAIL.0;
+            // Under no more planes than a few, every target may seem met: that is no end.
+            let gains =
+                height >= top - NEAR * self.programme.asked || before - height > self.near * TAIL.0;
             idle = if gains { 0 } else { idle + 1 };
             before = height;
             let near = height <= self.best.0 + self.near || idle >= TAIL.1;
