@@ -5,6 +5,7 @@ import subprocess
 import pikepdf
 import pymupdf
 import pytest
+from conftest import FLAGS
 
 A4 = (595.276, 841.89)
 
@@ -57,13 +58,7 @@ def test_the_drawing_opens_in_a_browser(demo, browser, tmp_path):
         [
             browser,
             "--headless",
-            "--no-sandbox",
-            "--disable-gpu",
-            "--disable-quic",
-            "--no-first-run",
-            "--disable-background-networking",
-            "--disable-component-update",
-            "--disable-sync",
+            *FLAGS,
             f"--user-data-dir={tmp_path / 'profile'}",
             "--window-size=1400,1000",
             f"--screenshot={shot}",

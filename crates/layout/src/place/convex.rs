@@ -181,8 +181,10 @@ impl Stretches {
         if y < self.flat.0 || y > self.flat.1 {
             return None;
         }
-        let low = self.low.at(y, |held, next| held > next);
-        let high = self.high.at(y, |held, next| held < next);
+        /// Metres: two sides that are one but for the last bit must not hide a third.
+        const SAME: f64 = 1e-9;
+        let low = self.low.at(y, |held, next| held > next + SAME);
+        let high = self.high.at(y, |held, next| held < next - SAME);
         let low = low.map_or(self.box_x.0, |low| low.max(self.box_x.0));
         let high = high.map_or(self.box_x.1, |high| high.min(self.box_x.1));
         (low <= high).then_some((low, high))
@@ -327,6 +329,26 @@ mod tests {
                 prop_assert!(!figure.intersects(&line));
             } else if body.depth(origin) > GAP {
                 prop_assert!(figure.intersects(&line));
+            }
+        }
+
+        /// A side walked once, from below, holds what all half-planes together hold.
+        #[test]
+        fn stretches_are_where_places_are_not_clear(one in any_hull(), other in any_hull()) {
+            let body = meets(&open(&one), &open(&other));
+            let mut stretches = body.stretches();
+            for row in -400..400 {
+                let y = f64::from(row) * 0.05;
+                let stretch = stretches.at(y);
+                for column in -40..40 {
+                    let x = f64::from(column) * 0.5;
+                    let held = stretch.is_some_and(|(low, high)| low <= x && x <= high);
+                    let at = coord! { x: x, y: y };
+                    // on the rim itself the last bits decide
+                    if (body.depth(at) + GAP).abs() > 1e-6 {
+                        prop_assert_eq!(held, !body.clear_of(at), "{:?}", at);
+                    }
+                }
             }
         }
 
