@@ -1,7 +1,8 @@
 //! Thirty generated yards and classes: how near the layouts come to their bounds, and how
 //! long it takes. A third is bound by ground, a third by money, a third by time.
 //!
-//! `cargo run --release -p layout --example yards -- [first] [count] > docs/yards.md`
+//! `cargo run --release -p layout --example yards -- [first] [count] [ground|money|time] >
+//! docs/yards.md`
 
 use std::collections::BTreeMap;
 use std::time::Instant;
@@ -17,6 +18,9 @@ use layout::week::{Week, targets};
 use layout::{Task, Work, plan};
 use ledger::Ledger;
 use marking::{Figure, Ground, Look, Palette};
+
+/// What yards are short of, in turn.
+const KINDS: [&str; 3] = ["ground", "money", "time"];
 
 /// A small source of numbers, the same everywhere.
 struct Dice(u64);
@@ -180,6 +184,7 @@ fn main() {
         .collect();
     let first = arguments.first().copied().unwrap_or(0);
     let count = arguments.get(1).copied().unwrap_or(30);
+    let only = std::env::args().find(|word| KINDS.contains(&word.as_str()));
     let Ok(ledger) = Ledger::shipped() else {
         return;
     };
@@ -207,7 +212,10 @@ fn main() {
     for case in first..first + count {
         let mut dice = Dice(0x5EED + 7919 * case as u64);
         dice.share();
-        let kind = ["ground", "money", "time"][case % 3];
+        let kind = KINDS[case % 3];
+        if only.as_ref().is_some_and(|only| only != kind) {
+            continue;
+        }
         let area = if kind == "ground" {
             dice.between(80.0, 140.0)
         } else {
@@ -306,9 +314,14 @@ fn main() {
     for ((kind, which), mut list) in gaps {
         list.sort_by(f64::total_cmp);
         let worst = list.last().copied().unwrap_or_default();
+        let half = list.len() / 2;
+        let median = if list.len() % 2 == 0 {
+            (list[half - 1] + list[half]) / 2.0
+        } else {
+            list[half]
+        };
         println!(
-            "- {kind}, {which}: median gap {:.2} %, worst {worst:.2} %, of {}",
-            list[list.len() / 2],
+            "- {kind}, {which}: median gap {median:.2} %, worst {worst:.2} %, of {}",
             list.len()
         );
     }

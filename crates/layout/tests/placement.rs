@@ -4,9 +4,9 @@ mod common;
 
 use std::sync::atomic::{AtomicUsize, Ordering};
 
-use common::{Motion, STILL, WORK, cases, world};
+use common::{Motion, STILL, WORK, cases, oblong, world};
 use geo::coord;
-use layout::{Pose, Progress, Surroundings, Task, audit, plan};
+use layout::{Pose, Progress, Surroundings, Task, Work, audit, plan};
 use ledger::Ledger;
 use serde_json::Value;
 
@@ -57,6 +57,32 @@ fn shapely_finds_no_overlap_in_what_is_laid() {
             assert!(!apart.iter().all(laid), "{apart:?} lie together");
         }
     }
+}
+
+/// Source: Z. Moroń, O rozkładach prostokątów na kwadraty, Przegląd Matematyczno-Fizyczny 3
+/// (1925): squares of 18, 15, 14, 10, 9, 8, 7, 4 and 1 fill 33 x 32, in one way but for
+/// turning it over. The seven large ones are laid here, each a little smaller. Figures that
+/// are pushed to a side one after the other leave one over; figures that push each other out
+/// find the way.
+#[test]
+fn cramped_figures_find_the_squared_rectangle() {
+    /// Metres of a unit, and of what each square lacks.
+    const UNIT: f64 = 0.7;
+    const LESS: f64 = 0.3;
+    let ledger = Ledger::shipped().expect("the ledger reads");
+    let squares = [18.0, 15.0, 14.0, 10.0, 9.0, 8.0, 7.0].map(|side| side * UNIT - LESS);
+    let mut world = oblong(
+        (33.0 * UNIT, 32.0 * UNIT),
+        &squares.map(|side| (side, side)),
+    );
+    // Time for all of them.
+    world.sessions = 6;
+    let many = |packing: usize| {
+        let work = Work { packing, ..WORK };
+        world.plan_by(work, &ledger).placed.len()
+    };
+    assert!(many(0) < squares.len());
+    assert_eq!(many(4_000), squares.len());
 }
 
 #[test]

@@ -177,14 +177,24 @@ impl Map {
             .sum()
     }
 
-    /// Row and column of the first and the last place that is left in each row.
-    pub(crate) fn ends(&self) -> impl Iterator<Item = (usize, [usize; 2])> + '_ {
-        let rows = self.bits.chunks(self.words.max(1)).enumerate();
-        rows.filter_map(|(row, line)| {
-            let first = line.iter().position(|bits| *bits != 0)?;
-            let last = line.iter().rposition(|bits| *bits != 0)?;
-            let low = first * 64 + line[first].trailing_zeros() as usize;
-            let high = last * 64 + 63 - line[last].leading_zeros() as usize;
+    /// The row, and the columns of the first and the last of its places that are in this map
+    /// and in none of the others; rows without any are left out.
+    pub(crate) fn ends<'a>(
+        &'a self,
+        others: &'a [&Map],
+    ) -> impl Iterator<Item = (usize, [usize; 2])> + 'a {
+        let rows = self.bits.len() / self.words.max(1);
+        (0..rows).filter_map(move |row| {
+            let line = row * self.words..(row + 1) * self.words;
+            let left = |at: usize| {
+                let gone = others.iter().fold(0, |gone, other| gone | other.bits[at]);
+                self.bits[at] & !gone
+            };
+            let bits = |at: usize| Some((at - line.start, left(at))).filter(|(_, bits)| *bits != 0);
+            let (first, low) = line.clone().find_map(bits)?;
+            let (last, high) = line.clone().rev().find_map(bits)?;
+            let low = first * 64 + low.trailing_zeros() as usize;
+            let high = last * 64 + 63 - high.leading_zeros() as usize;
             Some((row, [low, high]))
         })
     }

@@ -189,7 +189,7 @@ impl Laid {
     }
 
     /// The places of a stance's grid that this figure takes.
-    fn shadow(&self, stance: &Stance) -> Arc<Map> {
+    pub(crate) fn shadow(&self, stance: &Stance) -> Arc<Map> {
         // A poisoned lock holds whole maps all the same.
         let mut shadows = self.shadows.lock().unwrap_or_else(PoisonError::into_inner);
         let shadow = shadows.entry(stance.serial).or_insert_with(|| {
@@ -219,6 +219,22 @@ impl Stance {
             stance: self,
             map: self.map.without(shadows.iter().map(Arc::as_ref)),
         }
+    }
+
+    /// The place farthest along `way` that is in none of the shadows; and how far that is, the
+    /// figure's tail counted.
+    pub(crate) fn farthest(&self, shadows: &[&Map], way: Coord<f64>) -> Option<(f64, Coord<f64>)> {
+        let along = |p: &Coord<f64>| p.x * way.x + p.y * way.y;
+        let place = |row, column| self.grid.place(row, column);
+        // A row's first or last place is its farthest.
+        let place = self
+            .map
+            .ends(shadows)
+            .map(|(row, [low, high])| place(row, if way.x > 0.0 { high } else { low }))
+            .max_by(|a, b| along(a).total_cmp(&along(b)).then(b.x.total_cmp(&a.x)))?;
+        let corners = self.pieces.iter().flatten().map(along);
+        let tail = corners.fold(f64::INFINITY, f64::min);
+        Some((along(&place) + tail, place))
     }
 
     /// Slides a free place along `way` and then across it, as far as it goes within a step
@@ -298,16 +314,6 @@ impl Room<'_> {
 
     pub(crate) fn count(&self) -> usize {
         self.map.count()
-    }
-
-    /// The place farthest along `way`: the first or the last of its row.
-    pub(crate) fn farthest(&self, way: Coord<f64>) -> Option<Coord<f64>> {
-        let along = |p: &Coord<f64>| p.x * way.x + p.y * way.y;
-        let place = |row, column| self.stance.grid.place(row, column);
-        self.map
-            .ends()
-            .map(|(row, [low, high])| place(row, if way.x > 0.0 { high } else { low }))
-            .max_by(|a, b| along(a).total_cmp(&along(b)).then(b.x.total_cmp(&a.x)))
     }
 }
 

@@ -45,6 +45,16 @@ pub struct World {
     pub targets: Vec<Target>,
     pub counts: Vec<u32>,
     pub budget: f64,
+    pub sessions: u32,
+}
+
+/// An oblong of free ground in a yard that leaves way round it.
+pub fn oblong((long, wide): (f64, f64), sizes: &[(f64, f64)]) -> World {
+    let mut world = world(STILL, 4.0, sizes);
+    let corners = [(0.0, 0.0), (long, 0.0), (long, wide), (0.0, wide)];
+    let corners = corners.map(|(x, y)| (x + 4.0, y + 2.0));
+    world.ground.free = MultiPolygon::new(vec![ring(STILL, &corners)]);
+    world
 }
 
 /// An L-shaped yard with a block in it; `sizes` are the figures' envelopes, length and
@@ -131,6 +141,7 @@ pub fn world(motion: Motion, scale: f64, sizes: &[(f64, f64)]) -> World {
         targets,
         counts: vec![5, 7],
         budget: 1000.0,
+        sessions: 3,
     }
 }
 
@@ -196,6 +207,7 @@ pub const WORK: Work = Work {
     sets: 3,
     steps: 12,
     idle: 12,
+    packing: 1_000,
     near: 0.0,
     polish: 1,
     proofs: 10,
@@ -204,7 +216,7 @@ pub const WORK: Work = Work {
 impl World {
     pub fn week(&self) -> Week {
         Week {
-            sessions: 3,
+            sessions: self.sessions,
             minutes: 28.0,
             staff: 2,
             yard_area: self.yard.boundary.unsigned_area(),
@@ -224,13 +236,17 @@ impl World {
     }
 
     pub fn plan(&self, ledger: &Ledger) -> Plan {
+        self.plan_by(WORK, ledger)
+    }
+
+    pub fn plan_by(&self, work: Work, ledger: &Ledger) -> Plan {
         let task = Task {
             question: self.question(ledger),
             week: self.week(),
             yard: &self.yard,
             ground: &self.ground,
             seed: 7,
-            work: WORK,
+            work,
         };
         plan(&task, ledger, &|_| true).expect("it solves")
     }
