@@ -315,7 +315,7 @@ fn main() {
         list.sort_by(f64::total_cmp);
         let worst = list.last().copied().unwrap_or_default();
         let half = list.len() / 2;
-        let median = if list.len() % 2 == 0 {
+        let median = if list.len().is_multiple_of(2) {
             (list[half - 1] + list[half]) / 2.0
         } else {
             list[half]

@@ -113,7 +113,11 @@ impl Searcher<'_> {
                 .map(|(nth, offer)| {
                     let times = tried.times(&offer.set) as usize;
                     // Every other time from bare ground: what lies may be in the way.
-                    let from = if times % 2 == 0 { here } else { &self.locked };
+                    let from = if times.is_multiple_of(2) {
+                        here
+                    } else {
+                        &self.locked
+                    };
                     let most = LAYINGS * (1 + times);
                     self.pack(&offer.set, from, stream + nth as u64, most, &hears)
                 })
