@@ -1,5 +1,7 @@
 //! The plan sheet: the yard, its zones quiet behind, the markings in colour at scale.
 
+use std::ops::Range;
+
 use geo::{Coord, Distance, Euclidean, LineString};
 use note::msg;
 
@@ -222,75 +224,79 @@ fn names(
             marking.name.clone()
         };
         let wide = 2.0 * disc + 1.4 + face::width(&face::printable(&name), cap, Weight::Bold);
-        let half = [wide / 2.0 + 0.5, disc + 0.4];
-        let mut offers: Vec<(f64, Spot)> = Vec::new();
-        let [x, y] = bounds.centre();
-        let (w, h) = (bounds.w / 2.0, bounds.h / 2.0);
-        for gap in [0.3, 2.0, 4.0, 7.0] {
-            for slide in [-1.0, -0.5, 0.0, 0.5, 1.0] {
-                let bias = gap * 1.6 + f64::abs(slide + 1.0) * 0.4;
-                let across = x + slide * (w - half[0]);
-                offers.push((bias, [across, y - h - half[1] - gap]));
-                offers.push((bias + 0.6, [across, y + h + half[1] + gap]));
-                let down = y + slide * (h - half[1]);
-                offers.push((bias + 1.2, [x + w + half[0] + gap, down]));
-                offers.push((bias + 1.2, [x - w - half[0] - gap, down]));
+        let whole = [wide / 2.0 + 0.5, disc + 0.4];
+        let alone = [disc + 0.4, disc + 0.4];
+        let place = |half: Spot, beside: bool| {
+            let mut best: Option<(f64, Slab)> = None;
+            for (bias, centre) in offers(bounds, half) {
+                let turn = 0.0;
+                let slab = Slab { centre, half, turn };
+                if beside && !reads_as(&slab, number, envelopes) {
+                    continue;
+                }
+                let cost = bias + taken.cost(&slab);
+                if cost.is_finite() && best.as_ref().is_none_or(|(least, _)| cost < *least) {
+                    best = Some((cost, slab));
+                }
             }
-        }
-        // within its own envelope too, where nothing is painted
-        for sx in [-1.0, -0.8, -0.4, 0.0, 0.4, 0.8, 1.0] {
-            for sy in [-0.9, -0.6, -0.3, 0.0, 0.3, 0.6, 0.9] {
-                offers.push((
-                    1.5,
-                    [
-                        x + sx * (w - half[0]).max(0.0),
-                        y + sy * (h - half[1]).max(0.0),
-                    ],
-                ));
-            }
-        }
-        let mut best: Option<(f64, Spot)> = None;
-        for (bias, at) in offers {
-            let slab = Slab {
-                centre: at,
-                half,
+            best.map(|(_, slab)| slab)
+        };
+        // where the name has no place the number stands alone; in the worst case in the middle
+        let named = place(whole, true);
+        let slab = named
+            .or_else(|| place(alone, true))
+            .or_else(|| place(alone, false))
+            .unwrap_or(Slab {
+                centre: bounds.centre(),
+                half: alone,
                 turn: 0.0,
+            });
+        let [x, y] = slab.centre;
+        if named.is_some() && taken.cost(&slab) > 0.0 {
+            let plate = Rect {
+                x: x - slab.half[0],
+                y: y - slab.half[1],
+                w: 2.0 * slab.half[0],
+                h: 2.0 * slab.half[1],
             };
-            if !reads_as(&slab, number, envelopes) {
-                continue;
-            }
-            let cost = bias + taken.cost(&slab);
-            if cost.is_finite() && best.as_ref().is_none_or(|(least, _)| cost < *least) {
-                best = Some((cost, at));
-            }
+            scene.fill(Path::plate(plate, 0.8), WHITE);
         }
-        let (at, words) = match best {
-            Some((_, at)) => (at, Some(name)),
-            None => ([x, y], None),
-        };
-        let slab = Slab {
-            centre: at,
-            half,
-            turn: 0.0,
-        };
-        if words.is_some() {
-            if taken.cost(&slab) > 0.0 {
-                let plate = Rect {
-                    x: at[0] - half[0],
-                    y: at[1] - half[1],
-                    w: 2.0 * half[0],
-                    h: 2.0 * half[1],
-                };
-                scene.fill(Path::plate(plate, 0.8), WHITE);
-            }
-            taken.slab(&slab, weight::NEVER);
-        }
-        let left = at[0] - wide / 2.0 + disc;
-        mark::number(scene, [left, at[1]], &(number + 1).to_string(), cap);
-        if let Some(name) = words {
-            scene.text(Text::new(name, [left + disc + 1.4, at[1] + cap / 2.0], cap).bold());
+        taken.slab(&slab, weight::NEVER);
+        let said = (number + 1).to_string();
+        if named.is_some() {
+            let left = x - wide / 2.0 + disc;
+            mark::number(scene, [left, y], &said, cap);
+            scene.text(Text::new(name, [left + disc + 1.4, y + cap / 2.0], cap).bold());
+        } else {
+            mark::number(scene, [x, y], &said, cap);
         }
     }
+}
+
+/// Places for a label round bounds and within them, each with how little it is liked.
+fn offers(bounds: Rect, half: Spot) -> Vec<(f64, Spot)> {
+    let mut offers: Vec<(f64, Spot)> = Vec::new();
+    let [x, y] = bounds.centre();
+    let (w, h) = (bounds.w / 2.0, bounds.h / 2.0);
+    for gap in [0.3, 2.0, 4.0, 7.0] {
+        for slide in [-1.0, -0.5, 0.0, 0.5, 1.0] {
+            let bias = gap * 1.6 + f64::abs(slide + 1.0) * 0.4;
+            let across = x + slide * (w - half[0]);
+            offers.push((bias, [across, y - h - half[1] - gap]));
+            offers.push((bias + 0.6, [across, y + h + half[1] + gap]));
+            let down = y + slide * (h - half[1]);
+            offers.push((bias + 1.2, [x + w + half[0] + gap, down]));
+            offers.push((bias + 1.2, [x - w - half[0] - gap, down]));
+        }
+    }
+    // within its own envelope too, where nothing is painted
+    for sx in [-1.0, -0.8, -0.4, 0.0, 0.4, 0.8, 1.0] {
+        for sy in [-0.9, -0.6, -0.3, 0.0, 0.3, 0.6, 0.9] {
+            let across = x + sx * (w - half[0]).max(0.0);
+            offers.push((1.5, [across, y + sy * (h - half[1]).max(0.0)]));
+        }
+    }
+    offers
 }
 
 /// Whether a name there is read as this marking's: it touches no other envelope and lies
@@ -325,46 +331,37 @@ fn reads_as(slab: &Slab, number: usize, envelopes: &[Vec<Spot>]) -> bool {
 /// The markings listed beside the plan, and what their colours are called.
 fn list(scene: &mut Scene, room: Rect, sheet: &Sheet, planned: &Planned) {
     let caps = sheet.caps();
-    let grow = caps.note / 1.8;
-    let line = caps.note * 1.67;
     let bottom = room.y + room.h;
     let mut y = room.y + caps.name;
     scene.text(Text::new(sheet.word("page-list"), [room.x, y], caps.name).bold());
     y += 3.0;
-    let (indent, disc) = (6.0 * grow, caps.note * 0.95);
-    for (number, (marking, figure)) in planned.markings().enumerate() {
-        let candidate = planned.candidate(marking);
-        let name = words::marking(sheet, marking, candidate);
-        let size = painter::Extent::of_way(figure).size();
-        let mut says = sheet.say(msg!(
-            "page-list-size",
-            long = measure::dimension(size[0], sheet),
-            broad = measure::length(size[1], sheet)
-        ));
-        if let Some(one) = candidate {
-            says = format!("{says}, {}", words::money(sheet, one.cost, planned.money));
+    // as many columns as hold all; then without the sizes, which the pages of the markings tell
+    let ways = [(1, true), (2, true), (2, false), (3, false)];
+    let top = y;
+    for (columns, sized) in ways {
+        /// Between columns, mm.
+        const BETWEEN: f64 = 4.0;
+        let wide = (room.w + BETWEEN) / columns as f64 - BETWEEN;
+        let lines = listed(sheet, planned, wide, sized);
+        let all = |held: &Vec<Range<usize>>| held.last().is_some_and(|it| it.end == lines.len());
+        let mut held = in_columns(&lines, columns, bottom - top, sheet);
+        let last = (columns, sized) == ways[ways.len() - 1];
+        if !all(&held) && !last {
+            continue;
         }
-        let names = face::wrap(&name, caps.note, Weight::Bold, room.w - indent);
-        let lines = face::wrap(&says, caps.note, Weight::Regular, room.w - indent);
-        let high = line * (names.len() + lines.len()) as f64 + 1.4;
-        if y + high > bottom {
-            return;
+        // no longer than they need be, so that columns end at much the same height
+        for less in 1..(bottom - top).max(1.0) as usize {
+            let shorter = in_columns(&lines, columns, bottom - top - less as f64, sheet);
+            if !all(&shorter) {
+                break;
+            }
+            held = shorter;
         }
-        mark::number(
-            scene,
-            [room.x + disc, y + line - caps.note / 2.0],
-            &(number + 1).to_string(),
-            caps.note,
-        );
-        for text in names {
-            y += line;
-            scene.text(Text::new(text, [room.x + indent, y], caps.note).bold());
+        for (nth, column) in held.into_iter().enumerate() {
+            let x = room.x + (wide + BETWEEN) * nth as f64;
+            y = y.max(column_of(scene, [x, top], sheet, &lines, column));
         }
-        for text in lines {
-            y += line;
-            scene.text(Text::new(text, [room.x + indent, y], caps.note));
-        }
-        y += 1.4;
+        break;
     }
     let colours = painter::colours(planned.figures);
     let manner = if planned.in_colour {
@@ -416,4 +413,101 @@ fn list(scene: &mut Scene, room: Rect, sheet: &Sheet, planned: &Planned) {
             caps.note,
         ));
     }
+}
+
+/// What the list tells of a marking: lines of its name, and of its size and price.
+struct Listed {
+    names: Vec<String>,
+    says: Vec<String>,
+}
+
+impl Listed {
+    /// Height on the sheet, mm.
+    fn high(&self, sheet: &Sheet) -> f64 {
+        list_line(sheet) * (self.names.len() + self.says.len()) as f64 + 1.4
+    }
+}
+
+fn list_line(sheet: &Sheet) -> f64 {
+    sheet.caps().note * 1.67
+}
+
+fn list_indent(sheet: &Sheet) -> f64 {
+    6.0 * sheet.caps().note / 1.8
+}
+
+/// All markings in lines that a column of `wide` mm holds; `sized` tells size and price too.
+fn listed(sheet: &Sheet, planned: &Planned, wide: f64, sized: bool) -> Vec<Listed> {
+    let cap = sheet.caps().note;
+    let room = wide - list_indent(sheet);
+    let lines = |(marking, figure)| {
+        let candidate = planned.candidate(marking);
+        let name = words::marking(sheet, marking, candidate);
+        let size = painter::Extent::of_way(figure).size();
+        let mut says = sheet.say(msg!(
+            "page-list-size",
+            long = measure::dimension(size[0], sheet),
+            broad = measure::length(size[1], sheet)
+        ));
+        if let Some(one) = candidate {
+            says = format!("{says}, {}", words::money(sheet, one.cost, planned.money));
+        }
+        Listed {
+            names: face::wrap(&name, cap, Weight::Bold, room),
+            says: if sized {
+                face::wrap(&says, cap, Weight::Regular, room)
+            } else {
+                Vec::new()
+            },
+        }
+    };
+    planned.markings().map(lines).collect()
+}
+
+/// Which markings each column holds; the last may leave some over.
+fn in_columns(lines: &[Listed], columns: usize, high: f64, sheet: &Sheet) -> Vec<Range<usize>> {
+    let mut first = 0;
+    let column = |_| {
+        let mut left = high;
+        let held = lines[first..].iter().take_while(|one| {
+            left -= one.high(sheet);
+            left >= 0.0
+        });
+        let from = first;
+        first += held.count();
+        from..first
+    };
+    (0..columns).map(column).collect()
+}
+
+/// Draws a column of the list from `at` on; returns how low it reaches.
+fn column_of(
+    scene: &mut Scene,
+    at: Spot,
+    sheet: &Sheet,
+    lines: &[Listed],
+    column: Range<usize>,
+) -> f64 {
+    let cap = sheet.caps().note;
+    let (line, indent, disc) = (list_line(sheet), list_indent(sheet), cap * 0.95);
+    let [x, mut y] = at;
+    for number in column {
+        mark::number(
+            scene,
+            [x + disc, y + line - cap / 2.0],
+            &(number + 1).to_string(),
+            cap,
+        );
+        let Listed { names, says } = &lines[number];
+        for text in names {
+            y += line;
+            scene.text(Text::new(text, [x + indent, y], cap).bold());
+        }
+        for text in says {
+            y += line;
+            scene.text(Text::new(text, [x + indent, y], cap));
+        }
+        y += 1.4;
+    }
+    y
 }
