@@ -25,7 +25,8 @@ const FADES: f64 = 0.5;
 /// Figures to lay until a set is given up, the first time; each time later so many more.
 const LAYINGS: usize = 60;
 
-/// Figures laid among so many others count once: each of them casts a shadow.
+/// A figure laid counts once in a set of so many, and more in a larger one by the square: each
+/// other figure casts a shadow, and each two may be pushed out.
 const AMONG: usize = 4;
 
 /// Solving for the value of a set takes as long as so many figures laid.
@@ -125,7 +126,7 @@ impl Searcher<'_> {
             stream += batch.len() as u64;
             let mut found: Option<(f64, Layout)> = None;
             for (offer, (layings, layout)) in std::iter::zip(batch, packed) {
-                spent += layings * offer.set.len() / AMONG;
+                spent += layings * offer.set.len().pow(2) / AMONG.pow(2);
                 let value = tried.values.get(&offer.set).copied().unwrap_or(0.0);
                 match layout.filter(|layout| self.reached(layout)) {
                     Some(layout) if found.as_ref().is_none_or(|found| value > found.0) => {
