@@ -71,12 +71,7 @@ impl Searcher<'_> {
             }
             idle += 1;
             let mut layout = here.1.clone();
-            let mut open: Vec<usize> = layout
-                .keys()
-                .copied()
-                .filter(|k| !self.locked.contains_key(k))
-                .collect();
-            open.sort_by(|a, b| self.by_name(*a, *b));
+            let mut open = self.loose(&layout);
             let out = 1 + chance.below(3);
             let mut gone = Vec::new();
             // Neighbours go together, so that what they leave is one piece of ground.
@@ -160,10 +155,7 @@ impl Searcher<'_> {
     fn affords(&self, layout: &Layout, number: usize) -> bool {
         let new = &self.candidates[number];
         let spent: f64 = layout.keys().map(|k| self.candidates[*k].cost).sum();
-        let rival = layout.keys().any(|k| {
-            let old = &self.candidates[*k];
-            (&old.family, &old.group) == (&new.family, &new.group)
-        });
+        let rival = layout.keys().any(|k| self.rivals(*k, number));
         !rival && spent + new.cost <= self.budget + 1e-9
     }
 }

@@ -59,8 +59,7 @@ impl Searcher<'_> {
             if !go_on() {
                 return (laid, None);
             }
-            let mut loose = self.loose(&layout);
-            loose.sort_by(|a, b| self.by_name(*a, *b));
+            let loose = self.loose(&layout);
             let pushes = pushes(&loose, &hard, &mut chance);
             let Some((push, stance, place, way)) =
                 self.push_in(&layout, number, (&loose, &pushes), &mut chance)
@@ -79,12 +78,6 @@ impl Searcher<'_> {
             layout.insert(number, stance.laid(place));
         }
         (most, None)
-    }
-
-    /// The figures of a layout that are not locked.
-    pub(crate) fn loose(&self, layout: &Layout) -> Vec<usize> {
-        let numbers = layout.keys().copied();
-        numbers.filter(|k| !self.locked.contains_key(k)).collect()
     }
 
     /// Where a figure lies with the least pushing, and of such places the one farthest along

@@ -16,7 +16,7 @@ use super::convex::{Ring, meets, parts};
 use super::grid::{Grid, Map};
 use super::search::Layout;
 use crate::candidate::{Candidate, Pose};
-use crate::geometry::{Segment, edges, inside, length, to_segment};
+use crate::geometry::{Segment, bounds, edges, inside, length, to_segment};
 
 /// Boxes of a full turn at the first level; each level halves them, and the places.
 const TURNS: usize = 180;
@@ -88,19 +88,8 @@ impl Proofs {
         locked: &Layout,
     ) -> Option<Proofs> {
         let edges: Vec<Segment> = free.0.iter().flat_map(edges).collect();
-        let first = edges.first()?.0;
-        let (low, high) = edges.iter().fold((first, first), |(low, high), (p, _)| {
-            (
-                Coord {
-                    x: low.x.min(p.x),
-                    y: low.y.min(p.y),
-                },
-                Coord {
-                    x: high.x.max(p.x),
-                    y: high.y.max(p.y),
-                },
-            )
-        });
+        edges.first()?;
+        let (low, high) = bounds(edges.iter().map(|(a, _)| *a));
         let mut grid = Grid::over(low, high, PLACES, FINEST);
         // A last row and column, so that the boxes cover all of the ground.
         grid.columns += 1;

@@ -315,6 +315,20 @@ impl<'a> Searcher<'a> {
         layout.keys().copied().collect()
     }
 
+    /// The figures of a layout that are not locked, by name.
+    pub(crate) fn loose(&self, layout: &Layout) -> Vec<usize> {
+        let numbers = layout.keys().copied();
+        let mut loose: Vec<usize> = numbers.filter(|k| !self.locked.contains_key(k)).collect();
+        loose.sort_by(|a, b| self.by_name(*a, *b));
+        loose
+    }
+
+    /// Whether two figures are of one family for one group: only one of them may be chosen.
+    pub(crate) fn rivals(&self, one: usize, other: usize) -> bool {
+        let (one, other) = (&self.candidates[one], &self.candidates[other]);
+        (&one.family, &one.group) == (&other.family, &other.group)
+    }
+
     /// As much of a set as goes in, over many orders: the whole set, else the most worth of
     /// it by area.
     pub(crate) fn lay(

@@ -147,16 +147,11 @@ impl Searcher<'_> {
     /// Sets near the best one that the planes let be worth more, in an order that the
     /// candidates' numbers have no part in.
     fn offers(&self, best: &(f64, Layout), ceiling: &Ceiling) -> Vec<Offer> {
-        let by_name = |mut numbers: Vec<usize>| {
-            numbers.sort_by(|a, b| self.by_name(*a, *b));
-            numbers
-        };
-        let loose = by_name(self.loose(&best.1));
-        let others = by_name(
-            (0..self.candidates.len())
-                .filter(|k| !best.1.contains_key(k) && !self.stances[*k].is_empty())
-                .collect(),
-        );
+        let loose = self.loose(&best.1);
+        let mut others: Vec<usize> = (0..self.candidates.len())
+            .filter(|k| !best.1.contains_key(k) && !self.stances[*k].is_empty())
+            .collect();
+        others.sort_by(|a, b| self.by_name(*a, *b));
         // Of many figures there are too many threes.
         let most = if loose.len() > FEW { 2 } else { 3 };
         let mut outs = vec![Vec::new()];
@@ -197,16 +192,13 @@ impl Searcher<'_> {
     /// A set as an offer, where purse, ground and rivals let it be and it may be worth more
     /// than `least`.
     fn offer(&self, set: Vec<usize>, least: f64, ceiling: &Ceiling) -> Option<Offer> {
-        let figures = || set.iter().map(|number| &self.candidates[*number]);
-        let cost: f64 = figures().map(|it| it.cost).sum();
+        let cost: f64 = set.iter().map(|k| self.candidates[*k].cost).sum();
         let share = self.area(&set) / self.programme.free_area;
         if cost > self.budget + 1e-9 || share > 1.0 {
             return None;
         }
-        let rivals = figures().enumerate().any(|(at, one)| {
-            let mut others = figures().take(at);
-            others.any(|other| (&one.family, &one.group) == (&other.family, &other.group))
-        });
+        let mut pairs = set.iter().enumerate();
+        let rivals = pairs.any(|(at, one)| set[..at].iter().any(|it| self.rivals(*one, *it)));
         let over = ceiling.over(&set);
         if rivals || over <= least {
             return None;
